@@ -1,0 +1,107 @@
+import type { Status } from '../kernel/graph/input-declaration.ts';
+
+/**
+ * A case as it is kept: the structure (which routes, lines and stages there are) and the figures that a person gave. Everything else
+ * is a default of the program. Figures are digits as text, so that nothing is lost between typing and reckoning.
+ */
+export interface Case {
+  readonly title: string;
+  readonly note: string;
+  /** ISO 4217 code; all money of the case is in it. */
+  readonly currency: string;
+  /** The year whose prices are used; every result names it. */
+  readonly priceYear: string;
+  readonly product: { readonly name: string; readonly machine: string };
+  readonly materials: readonly Material[];
+  readonly destinations: readonly Destination[];
+  readonly routes: readonly Route[];
+  /** Ids of the two routes that face each other; differences are `with` less `base`. */
+  readonly compare: { readonly base: string; readonly with: string };
+  readonly inputs: Readonly<Record<string, GivenInput>>;
+}
+
+/** A figure that a person gave, in the unit they gave it in. */
+export interface GivenInput {
+  readonly value: string;
+  readonly unit: string;
+  readonly status?: Status;
+  readonly source?: string;
+}
+
+/** Something that is bought to be made into stock. */
+export interface Material {
+  readonly id: string;
+  readonly label: string;
+  /** The grade of the program's list whose composition, moisture and price are the defaults; none for a grade of the user's own. */
+  readonly like?: string;
+  readonly origin: Origin;
+  readonly price: { readonly basis: PriceBasis; readonly kind: PriceKind; readonly currency?: string };
+  readonly settlement: Settlement;
+}
+
+export type Origin = 'virgin' | 'pre-consumer' | 'post-consumer' | 'own broke';
+export type PriceBasis = 'as received' | 'air-dry' | 'bone-dry';
+export type PriceKind = 'list' | 'net' | 'contract' | 'index';
+/** How a delivery wetter than agreed is paid for. */
+export type Settlement = 'as weighed' | 'dry basis' | 'point for point';
+
+/** Somewhere that residues go. */
+export interface Destination {
+  readonly id: string;
+  readonly label: string;
+  readonly kind: DestinationKind;
+}
+export type DestinationKind = 'landfill' | 'incineration' | 'own boiler' | 'spreading' | 'sale' | 'gate-fee plant';
+
+export interface Route {
+  readonly id: string;
+  readonly label: string;
+  /** Overrides the machine of the product for this route's defaults. */
+  readonly machine?: string;
+  readonly lines: readonly Line[];
+  /** The line whose share is what the others leave. */
+  readonly balance: string;
+  readonly additives: readonly Additive[];
+  readonly machineChemicals: readonly string[];
+  /** Which of the two is given; the other closes the water balance. */
+  readonly water: 'fresh water given' | 'effluent given';
+  readonly heat: 'own boiler' | 'bought heat';
+  readonly capital: 'annual charge' | 'none';
+  readonly charges: readonly Charge[];
+}
+
+/** A preparation line: what is fed to it, and the stages it passes in order. */
+export interface Line {
+  readonly id: string;
+  readonly label: string;
+  readonly recipe: readonly { readonly material: string }[];
+  readonly stages: readonly Stage[];
+}
+
+export interface Stage {
+  readonly id: string;
+  /** The stage of the program's list whose figures are the defaults. */
+  readonly like: string;
+  readonly label?: string;
+  /** Refiners only: whether the electricity given is the whole draw, or net refining energy with the no-load power apart. */
+  readonly power?: 'gross' | 'net and no-load';
+}
+
+export interface Additive {
+  readonly id: string;
+  readonly label: string;
+  readonly place: 'wet end' | 'surface';
+  readonly kind: 'mineral' | 'organic';
+}
+
+/** A cost or credit of the user's own. */
+export interface Charge {
+  readonly id: string;
+  readonly label: string;
+  readonly behaviour: Behaviour;
+  readonly avoidable: boolean;
+  readonly nature: Nature;
+}
+/** What a cost follows: the tonnes made, the hours run, or the calendar. */
+export type Behaviour = 'per tonne' | 'per hour' | 'per year';
+export type Nature = 'market' | 'technical' | 'policy';

@@ -1,0 +1,80 @@
+import * as v from 'valibot';
+
+/** The version this program writes. Older ones are migrated; newer ones are refused untouched. */
+export const formatVersion = 1;
+
+const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
+const id = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{0,39}$/, 'a short name of small letters, digits and hyphens'));
+const name = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
+const currency = v.pipe(v.string(), v.regex(/^[A-Z]{3}$/, 'a currency code of three capital letters'));
+const reference = v.pipe(v.string(), v.minLength(1), v.maxLength(120));
+const nature = v.picklist(['market', 'technical', 'policy']);
+
+const material = v.strictObject({
+  id,
+  label: name,
+  like: v.optional(reference),
+  origin: v.picklist(['virgin', 'pre-consumer', 'post-consumer', 'own broke']),
+  price: v.strictObject({
+    basis: v.picklist(['as received', 'air-dry', 'bone-dry']),
+    kind: v.picklist(['list', 'net', 'contract', 'index']),
+    currency: v.optional(currency),
+  }),
+  settlement: v.picklist(['as weighed', 'dry basis', 'point for point']),
+});
+
+const destination = v.strictObject({
+  id,
+  label: name,
+  kind: v.picklist(['landfill', 'incineration', 'own boiler', 'spreading', 'sale', 'gate-fee plant']),
+});
+
+const stage = v.strictObject({ id, like: reference, label: v.optional(name), power: v.optional(v.picklist(['gross', 'net and no-load'])) });
+
+const line = v.strictObject({
+  id,
+  label: name,
+  recipe: v.pipe(v.array(v.strictObject({ material: id })), v.minLength(1, 'at least one grade')),
+  stages: v.pipe(v.array(stage), v.minLength(1, 'at least one stage'), v.maxLength(60)),
+});
+
+const route = v.strictObject({
+  id,
+  label: name,
+  machine: v.optional(reference),
+  lines: v.pipe(v.array(line), v.minLength(1, 'at least one line'), v.maxLength(40)),
+  balance: id,
+  additives: v.array(v.strictObject({ id, label: name, place: v.picklist(['wet end', 'surface']), kind: v.picklist(['mineral', 'organic']) })),
+  machineChemicals: v.array(reference),
+  water: v.picklist(['fresh water given', 'effluent given']),
+  heat: v.picklist(['own boiler', 'bought heat']),
+  capital: v.picklist(['annual charge', 'none']),
+  charges: v.array(
+    v.strictObject({ id, label: name, behaviour: v.picklist(['per tonne', 'per hour', 'per year']), avoidable: v.boolean(), nature }),
+  ),
+});
+
+const given = v.strictObject({
+  value: v.pipe(v.string(), v.maxLength(60), v.regex(/^-?\d+(\.\d+)?([eE][+-]?\d{1,3})?$/, 'a plain number written as text, such as "12.5"')),
+  unit: text(40),
+  status: v.optional(v.picklist(['measured', 'definition', 'read', 'derived', 'memory', 'practice', 'invented', 'none'])),
+  source: v.optional(text(500)),
+});
+
+/** The whole file. Key order here is the order in which a file is written. */
+export const caseSchema = v.strictObject({
+  format: v.literal('tonne'),
+  version: v.literal(formatVersion),
+  title: name,
+  note: text(4000),
+  currency,
+  priceYear: v.pipe(v.string(), v.regex(/^\d{4}$/, 'a year of four digits')),
+  product: v.strictObject({ name, machine: reference }),
+  materials: v.pipe(v.array(material), v.minLength(1, 'at least one material'), v.maxLength(200)),
+  destinations: v.pipe(v.array(destination), v.minLength(1, 'at least one destination'), v.maxLength(60)),
+  routes: v.pipe(v.array(route), v.minLength(2, 'at least two routes'), v.maxLength(20)),
+  compare: v.strictObject({ base: id, with: id }),
+  inputs: v.record(v.string(), given),
+});
+
+export type CaseFile = v.InferOutput<typeof caseSchema>;
