@@ -1,0 +1,30 @@
+import { builtinModules } from 'node:module';
+import { join } from 'node:path';
+import { projectRoot } from '../lib/project-root.mjs';
+
+/**
+ * A program for Node or Electron in one file, with every package inside but Node's own modules and Electron.
+ * @param {{ entry: string, outDir: string, fileName: string, format: 'cjs' | 'es' }} program
+ * @returns {import('vite').InlineConfig}
+ */
+export const nodeProgramConfig = ({ entry, outDir, fileName, format }) => ({
+  configFile: false,
+  root: projectRoot,
+  logLevel: 'warn',
+  publicDir: false,
+  // The workbook library's entry for Node compiles code from text when it is imported; its browser bundle does the same work without.
+  resolve: { alias: [{ find: /^exceljs$/, replacement: 'exceljs/dist/exceljs.bare.min.js' }] },
+  ssr: { noExternal: true, external: ['electron', ...builtinModules] },
+  build: {
+    ssr: true,
+    outDir,
+    emptyOutDir: false,
+    target: 'node20',
+    minify: false,
+    rolldownOptions: {
+      input: join(projectRoot, entry),
+      external: ['electron', /^node:/, ...builtinModules],
+      output: { format, entryFileNames: fileName, codeSplitting: false },
+    },
+  },
+});
