@@ -13,6 +13,8 @@ export interface Case {
   readonly priceYear: string;
   readonly product: { readonly name: string; readonly machine: string };
   readonly materials: readonly Material[];
+  /** Chemicals of the user's own, beside those of the program's list. */
+  readonly chemicals: readonly { readonly id: string; readonly label: string }[];
   readonly destinations: readonly Destination[];
   readonly routes: readonly Route[];
   /** Ids of the two routes that face each other; differences are `with` less `base`. */
@@ -83,6 +85,12 @@ export interface Stage {
   /** The stage of the program's list whose figures are the defaults. */
   readonly like: string;
   readonly label?: string;
+  /** Cascades only: how many single stages, 1 to 5. */
+  readonly levels?: number;
+  /** Where stock is heated: a figure per tonne, or worked out from consistency and temperatures. */
+  readonly heat?: 'given' | 'computed';
+  /** Washers and thickeners only: where the filtrate goes. */
+  readonly filtrate?: 'clarifier' | 'dilution' | 'effluent';
   /** Refiners only: whether the electricity given is the whole draw, or net refining energy with the no-load power apart. */
   readonly power?: 'gross' | 'net and no-load';
 }

@@ -7,6 +7,7 @@ export function findReferenceProblems(found: Case): readonly Problem[] {
   const routes = found.routes.map((each) => each.id);
   const problems: Problem[] = [
     ...repeated('materials', materials),
+    ...repeated('chemicals', found.chemicals.map((each) => each.id)),
     ...repeated('destinations', found.destinations.map((each) => each.id)),
     ...repeated('routes', routes),
     ...missing('compare.base', found.compare.base, 'route', routes),

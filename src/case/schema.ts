@@ -29,7 +29,15 @@ const destination = v.strictObject({
   kind: v.picklist(['landfill', 'incineration', 'own boiler', 'spreading', 'sale', 'gate-fee plant']),
 });
 
-const stage = v.strictObject({ id, like: reference, label: v.optional(name), power: v.optional(v.picklist(['gross', 'net and no-load'])) });
+const stage = v.strictObject({
+  id,
+  like: reference,
+  label: v.optional(name),
+  levels: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(5))),
+  heat: v.optional(v.picklist(['given', 'computed'])),
+  filtrate: v.optional(v.picklist(['clarifier', 'dilution', 'effluent'])),
+  power: v.optional(v.picklist(['gross', 'net and no-load'])),
+});
 
 const line = v.strictObject({
   id,
@@ -71,6 +79,7 @@ export const caseSchema = v.strictObject({
   priceYear: v.pipe(v.string(), v.regex(/^\d{4}$/, 'a year of four digits')),
   product: v.strictObject({ name, machine: reference }),
   materials: v.pipe(v.array(material), v.minLength(1, 'at least one material'), v.maxLength(200)),
+  chemicals: v.array(v.strictObject({ id, label: name })),
   destinations: v.pipe(v.array(destination), v.minLength(1, 'at least one destination'), v.maxLength(60)),
   routes: v.pipe(v.array(route), v.minLength(2, 'at least two routes'), v.maxLength(20)),
   compare: v.strictObject({ base: id, with: id }),

@@ -6,6 +6,8 @@ import type { Bounds, Operation } from './operation.ts';
 export interface Declaration {
   readonly id: string;
   readonly label: string;
+  /** What it belongs to: "Recovered middle ply, mixed papers, fine screen". */
+  readonly where?: string;
   readonly note?: string;
   /** The unit in which people read it, when that is not the unit it is reckoned in: a share is reckoned in 1 and read in %. */
   readonly shownIn?: string;

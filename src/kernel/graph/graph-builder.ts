@@ -15,7 +15,8 @@ export class GraphBuilder {
     const known = this.#named.get(declaration.id);
     if (known !== undefined) return known;
     const shownIn = declaration.entryUnit === unit ? {} : { shownIn: declaration.entryUnit };
-    const named = { id: declaration.id, label: declaration.label, ...shownIn };
+    const where = declaration.where === undefined ? {} : { where: declaration.where };
+    const named = { id: declaration.id, label: declaration.label, ...where, ...shownIn };
     const quantity = new Quantity({ op: 'input', args: [], key: declaration.id }, parseUnit(unit), named);
     this.#inputs.set(declaration.id, declaration);
     this.#named.set(declaration.id, quantity);

@@ -14,6 +14,7 @@ export interface Provenance {
 export interface InputDeclaration {
   readonly id: string;
   readonly label: string;
+  readonly where?: string;
   /** The unit people write it in; the graph reckons in `unit`, and `factor` turns the one into the other. */
   readonly entryUnit: string;
   readonly factor: string;

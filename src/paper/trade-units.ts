@@ -1,0 +1,52 @@
+import type { SymbolWorth } from '../kernel/units/entry-unit.ts';
+
+/**
+ * Units that people write, and what they are worth in the units the model reckons in. A tonne always says which: t of product,
+ * bdt bone-dry, adt air-dry (90 % dry), t-ar as received, wet-t of residue as hauled, gt gross at the reel.
+ * Exact by definition: 1 short ton = 0.90718474 t and 1 long ton = 1.0160469088 t (international pound, 1959);
+ * 1 hp = 0.745699872 kW; 1 MMBtu = 1.05505585 GJ (thermochemical agreement differs in the sixth digit; International Table used).
+ */
+const rows: readonly SymbolWorth[] = [
+  { symbol: '%', worth: '0.01', of: '1' },
+  { symbol: 'MWh', worth: '1000', of: 'kWh' },
+  { symbol: 'hpd', worth: '17.896796928', of: 'kWh' },
+  { symbol: 'MJ', worth: '0.001', of: 'GJ' },
+  { symbol: 'MMBtu', worth: '1.05505585', of: 'GJ' },
+  { symbol: 'g', worth: '0.001', of: 'kg' },
+  { symbol: 'l', worth: '0.001', of: 'm3' },
+  { symbol: 'odt', worth: '1', of: 'bdt' },
+  { symbol: 'bdst', worth: '0.90718474', of: 'bdt' },
+  { symbol: 'bdlt', worth: '1.0160469088', of: 'bdt' },
+  { symbol: 'adst', worth: '0.90718474', of: 'adt' },
+  { symbol: 'adlt', worth: '1.0160469088', of: 'adt' },
+  { symbol: 'st-ar', worth: '0.90718474', of: 't-ar' },
+  { symbol: 'lt-ar', worth: '1.0160469088', of: 't-ar' },
+  { symbol: 'wet-st', worth: '0.90718474', of: 'wet-t' },
+  { symbol: 'st', worth: '0.90718474', of: 't' },
+  { symbol: 'gst', worth: '0.90718474', of: 'gt' },
+];
+
+export const worths: ReadonlyMap<string, SymbolWorth> = new Map(rows.map((row) => [row.symbol, row]));
+
+/** A bare "ton" is 907, 1000 or 1016 kg, depending on who says it: it is asked about, never guessed. */
+export const ambiguousSymbols: ReadonlySet<string> = new Set(['ton', 'tons']);
+
+const spellings: readonly (readonly [RegExp, string])[] = [
+  [/€/gu, 'EUR'],
+  [/£/gu, 'GBP'],
+  [/\bt(onnes?)? as received\b/giu, 't-ar'],
+  [/\bwet t(onnes?)?\b/giu, 'wet-t'],
+  [/\bgross t(onnes?)?\b/giu, 'gt'],
+  [/\btonnes?\b/giu, 't'],
+  [/\bm³/gu, 'm3'],
+  [/\bkg CO2e?\b/giu, 'kgCO2e'],
+  [/\bt CO2e?\b/giu, 'tCO2e'],
+  [/\bkg COD\b/giu, 'kgCOD'],
+  [/\b(year|yr|y)\b/giu, 'a'],
+  [/°C/gu, 'C'],
+];
+
+/** Brings a unit as written ("€/wet t") to the symbols of this program ("EUR/wet-t"). */
+export function withTradeSymbols(text: string): string {
+  return spellings.reduce((result, [pattern, symbol]) => result.replace(pattern, symbol), text.trim()) || '1';
+}
