@@ -1,0 +1,24 @@
+import type { BrowserWindowConstructorOptions } from 'electron';
+
+/** The smallest window in which the two routes still stand side by side. */
+const smallest = { minWidth: 800, minHeight: 560 };
+
+/** How every window is made. What keeps the page apart from the machine is written out, though most of it is Electron's default. */
+export function windowOptions(preload: string): BrowserWindowConstructorOptions {
+  return {
+    ...smallest,
+    width: 1280,
+    height: 860,
+    // Shown once it is drawn, so that no empty frame flashes up.
+    show: false,
+    title: 'Tonne for Tonne',
+    webPreferences: {
+      preload,
+      contextIsolation: true,
+      sandbox: true,
+      nodeIntegration: false,
+      // Its dictionaries would be downloaded.
+      spellcheck: false,
+    },
+  };
+}
