@@ -38,12 +38,18 @@ async function renamePatiently(from: string, to: string, { files, wait }: SaveMe
 async function writeThrough(path: string, bytes: Uint8Array, mode: number, files: FileSystem): Promise<void> {
   const file = await files.createNew(path, mode);
   try {
-    await file.writeFile(bytes);
-    await file.sync();
-  } finally {
-    await file.close();
+    try {
+      await file.writeFile(bytes);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    if (digestOf(await files.readFile(path)) !== digestOf(bytes)) throw new Error('The file reads back differently.');
+  } catch (failure) {
+    // Half a case must not be taken for one. Only what was made above is removed.
+    await files.unlink(path).catch(() => undefined);
+    throw failure;
   }
-  if (digestOf(await files.readFile(path)) !== digestOf(bytes)) throw new Error('The file reads back differently.');
 }
 
 // The rename itself is safe on the disk only once the folder is; Windows opens no folders, and some network drives sync none.
@@ -81,13 +87,7 @@ export async function saveAtomically(path: string, bytes: Uint8Array, means: Sav
     const extension = extname(target);
     const beside = `${basename(target, extension)}.unsaved-${means.randomLetters()}${extension}`;
     const temporary = join(dirname(target), beside);
-    try {
-      await writeThrough(temporary, bytes, mode ?? 0o666, files);
-    } catch (failure) {
-      // Half a case must not be taken for one.
-      await files.unlink(temporary).catch(() => undefined);
-      throw failure;
-    }
+    await writeThrough(temporary, bytes, mode ?? 0o666, files);
     kept = beside;
     if (mode !== null) await files.copyFile(target, `${target}.bak`);
     await renamePatiently(temporary, target, means);

@@ -1,0 +1,152 @@
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { CaseFile } from '../../electron/files/case-file.ts';
+import { diskFileSystem, type FileSystem } from '../../electron/files/file-system.ts';
+import { diskExcept, systemError } from './failing-file-system.ts';
+import { temporaryFolder } from './temporary-folder.ts';
+
+/** A window's file whose questions are answered in turn with the places given. */
+function caseFile(
+  places: (string | null)[],
+  { files = diskFileSystem, starting = null }: { files?: FileSystem; starting?: string | null } = {},
+) {
+  const suggestions: string[] = [];
+  const next = (): Promise<string | null> => {
+    const place = places.shift();
+    if (place === undefined) throw new Error('A place was asked for once too often.');
+    return Promise.resolve(place);
+  };
+  const ask = { toOpen: next, toSave: (name: string) => (suggestions.push(name), next()) };
+  const means = { files, wait: () => Promise.resolve(), randomLetters: () => 'abcd' };
+  return { file: new CaseFile(ask, means, starting), suggestions };
+}
+
+describe('the file of a window', () => {
+  it('is asked for once and then saved to without asking', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file, suggestions } = caseFile([path]);
+
+    expect(await file.save('one', 'Mill: north/south')).toEqual({ kind: 'saved', name: 'mill.tonne' });
+    expect(await file.save('two', 'Mill: north/south')).toEqual({ kind: 'saved', name: 'mill.tonne' });
+
+    expect(suggestions).toEqual(['Mill north south.tonne']);
+    expect(await readFile(path, 'utf8')).toBe('two');
+    expect(await readFile(`${path}.bak`, 'utf8')).toBe('one');
+  });
+
+  it('moves on with Save As', async () => {
+    const folder = await temporaryFolder();
+    const { file } = caseFile([join(folder, 'a.tonne'), join(folder, 'b.tonne')]);
+
+    await file.save('one', 'a');
+    await file.saveAs('two', 'a');
+    await file.save('three', 'a');
+
+    expect(await readFile(join(folder, 'a.tonne'), 'utf8')).toBe('one');
+    expect(await readFile(join(folder, 'b.tonne'), 'utf8')).toBe('three');
+  });
+
+  it('stays the same when Save As is cancelled', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file } = caseFile([path, null]);
+    await file.save('one', 'mill');
+
+    expect(await file.saveAs('two', 'mill')).toEqual({ kind: 'cancelled' });
+    await file.save('three', 'mill');
+
+    expect(await readFile(path, 'utf8')).toBe('three');
+  });
+
+  it('does not become one that could not be read', async () => {
+    const folder = await temporaryFolder();
+    await writeFile(join(folder, 'good.tonne'), 'good');
+    await writeFile(join(folder, 'bad.tonne'), new Uint8Array([255]));
+    const { file } = caseFile([join(folder, 'good.tonne'), join(folder, 'bad.tonne')]);
+    await file.open();
+
+    expect((await file.open()).kind).toBe('failed');
+    await file.save('better', 'good');
+
+    expect(await readFile(join(folder, 'good.tonne'), 'utf8')).toBe('better');
+    expect(await readFile(join(folder, 'bad.tonne'))).toEqual(Buffer.from([255]));
+  });
+
+  it('starts with the case the program was started with', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    await writeFile(path, 'text');
+
+    expect(await caseFile([], { starting: path }).file.readStarting()).toEqual({
+      kind: 'read',
+      name: 'mill.tonne',
+      text: 'text',
+    });
+    expect(await caseFile([]).file.readStarting()).toBeNull();
+  });
+
+  it('asks for a new place when the case it was started with could not be read', async () => {
+    const folder = await temporaryFolder();
+    const { file } = caseFile([null], { starting: join(folder, 'gone.tonne') });
+
+    expect((await file.readStarting())?.kind).toBe('failed');
+    expect(await file.save('text', 'case')).toEqual({ kind: 'cancelled' });
+
+    expect(await readdir(folder)).toEqual([]);
+  });
+
+  it('is not saved over when another program has changed it meanwhile', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file } = caseFile([path]);
+    await file.save('mine', 'mill');
+    await writeFile(path, 'theirs');
+
+    const outcome = await file.save('mine again', 'mill');
+
+    expect(outcome).toMatchObject({
+      kind: 'failed',
+      sentence: expect.stringContaining('changed by another program') as string,
+    });
+    expect(await readFile(path, 'utf8')).toBe('theirs');
+  });
+
+  it('is made again when it was deleted meanwhile', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file } = caseFile([path]);
+    await file.save('one', 'mill');
+    await rm(path);
+
+    expect((await file.save('two', 'mill')).kind).toBe('saved');
+    expect(await readFile(path, 'utf8')).toBe('two');
+  });
+
+  it('takes two saves at once one after the other', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file } = caseFile([path]);
+    await file.save('one', 'mill');
+
+    const outcomes = await Promise.all([file.save('two', 'mill'), file.save('three', 'mill')]);
+
+    expect(outcomes.map((outcome) => outcome.kind)).toEqual(['saved', 'saved']);
+    expect(await readFile(path, 'utf8')).toBe('three');
+  });
+
+  it('says where the work is when it could not be put in place', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    await writeFile(path, 'old');
+    const { file } = caseFile([path], { files: diskExcept({ rename: () => Promise.reject(systemError('EBUSY')) }) });
+
+    expect(await file.saveAs('new', 'mill')).toEqual({
+      kind: 'failed',
+      sentence:
+        'The case could not be saved to “mill.tonne”: another program is using it. What was saved before is untouched, and your work is kept beside it as “mill.unsaved-abcd.tonne”. Close it in the other program and try again.',
+    });
+  });
+
+  it('refuses to save what it could not open again', async () => {
+    const folder = await temporaryFolder();
+    const { file } = caseFile([join(folder, 'mill.tonne')]);
+
+    expect(await file.save('x'.repeat(20 * 1024 * 1024 + 1), 'mill')).toMatchObject({ kind: 'failed' });
+    expect(await readdir(folder)).toEqual([]);
+  });
+});
