@@ -3,7 +3,7 @@ import { createServer } from 'node:http';
 import { extname, resolve, sep } from 'node:path';
 
 /** The page may load its own files and nothing else: no inline code or styles, no connections, no frames. */
-export const pageHeaders = {
+const pageHeaders = {
   'Content-Security-Policy':
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; worker-src 'self'; " +
     "connect-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
