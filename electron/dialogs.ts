@@ -1,19 +1,28 @@
 import type { BrowserWindow, Dialog, FileFilter } from 'electron';
 import type { CloseAnswer } from './closing.ts';
-import type { AskForPlace } from './files/case-file.ts';
+import type { AskForPlace, SavedKind } from './files/case-file.ts';
 
-const filters: FileFilter[] = [{ name: 'Case', extensions: ['tonne'] }];
+const filters: Readonly<Record<SavedKind, FileFilter[]>> = {
+  case: [{ name: 'Case', extensions: ['tonne'] }],
+  workbook: [{ name: 'Workbook', extensions: ['xlsx'] }],
+};
 
 type Asks = Pick<Dialog, 'showOpenDialog' | 'showSaveDialog' | 'showMessageBox'>;
 
 export function askForPlace(dialog: Asks, window: BrowserWindow): AskForPlace {
   return {
     async toOpen() {
-      const { canceled, filePaths } = await dialog.showOpenDialog(window, { filters, properties: ['openFile'] });
+      const { canceled, filePaths } = await dialog.showOpenDialog(window, {
+        filters: filters.case,
+        properties: ['openFile'],
+      });
       return canceled ? null : (filePaths[0] ?? null);
     },
-    async toSave(suggestedName) {
-      const { canceled, filePath } = await dialog.showSaveDialog(window, { filters, defaultPath: suggestedName });
+    async toSave(suggestedName, kind) {
+      const { canceled, filePath } = await dialog.showSaveDialog(window, {
+        filters: filters[kind],
+        defaultPath: suggestedName,
+      });
       return canceled || filePath === '' ? null : filePath;
     },
   };

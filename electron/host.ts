@@ -14,6 +14,8 @@ export interface Host {
   saveCase(text: string, suggestedName: string): Promise<SaveOutcome>;
   /** Asks for a place, writes there, and goes on with that file. */
   saveCaseAs(text: string, suggestedName: string): Promise<SaveOutcome>;
+  /** Asks for a place and writes an .xlsx file there. The case that is open, and its unsaved edits, stay as they are. */
+  saveWorkbook(bytes: Uint8Array, suggestedName: string): Promise<SaveOutcome>;
   /** Tells the window whether there are unsaved edits: the title shows it and closing asks. */
   setEdited(edited: boolean, title: string): Promise<void>;
   /** Calls back when the menu is used. Returns a function that ends the subscription. */

@@ -13,6 +13,7 @@ export const payloads = {
   openCase: v.strictTuple([]),
   saveCase: v.strictTuple([v.string(), name]),
   saveCaseAs: v.strictTuple([v.string(), name]),
+  saveWorkbook: v.strictTuple([v.instance(Uint8Array), name]),
   setEdited: v.strictTuple([v.boolean(), name]),
 } satisfies { [Name in ChannelName]: v.GenericSchema<unknown, Parameters<Host[Name]>> };
 

@@ -14,6 +14,7 @@ const host = {
   openCase: () => ask('openCase'),
   saveCase: (text, suggestedName) => ask('saveCase', text, suggestedName),
   saveCaseAs: (text, suggestedName) => ask('saveCaseAs', text, suggestedName),
+  saveWorkbook: (bytes, suggestedName) => ask('saveWorkbook', bytes, suggestedName),
   setEdited: (edited, title) => ask('setEdited', edited, title),
   onCommand: (listener) => {
     const pass = (_event: unknown, command: Command): void => listener(command);

@@ -44,6 +44,7 @@ export function openCaseWindow(preload: string, startingPath: string | null, num
     openCase: () => file.open(),
     saveCase: (text, name) => closing.afterSave(() => file.save(text, name)),
     saveCaseAs: (text, name) => closing.afterSave(() => file.saveAs(text, name)),
+    saveWorkbook: (bytes, name) => file.saveWorkbook(bytes, name),
     setEdited: (edited, title) => {
       shownTitle = title;
       closing.setEdited(edited);

@@ -1,14 +1,16 @@
 import { basename } from 'node:path';
 import type { FileOutcome, SaveOutcome } from '../host.ts';
-import { caseFileName } from './case-file-name.ts';
+import { fileName } from './file-name.ts';
 import { reasonOf } from './failure-reason.ts';
 import { largestBytes, readCase } from './read-case.ts';
 import { digestOf, saveAtomically, type SaveMeans } from './save-atomically.ts';
 
+export type SavedKind = 'case' | 'workbook';
+
 /** Asks the person for a place. Null when they close the window without one. */
 export interface AskForPlace {
   toOpen(): Promise<string | null>;
-  toSave(suggestedName: string): Promise<string | null>;
+  toSave(suggestedName: string, kind: SavedKind): Promise<string | null>;
 }
 
 /** The file that one window works on: opens, saves, and remembers which it is, so that no path ever goes to the screen. */
@@ -55,6 +57,14 @@ export class CaseFile {
     return this.#inTurn(() => this.#saveElsewhere(text, suggestedName));
   }
 
+  /** Writes a workbook elsewhere; the case of this window stays the file that is open. */
+  saveWorkbook(bytes: Uint8Array, suggestedName: string): Promise<SaveOutcome> {
+    return this.#inTurn(async () => {
+      const path = await this.#ask.toSave(fileName(suggestedName, 'xlsx'), 'workbook');
+      return path === null ? { kind: 'cancelled' } : this.#write(path, bytes, 'workbook');
+    });
+  }
+
   // One save after the other: two at once would each take the other for a foreign program.
   #inTurn(save: () => Promise<SaveOutcome>): Promise<SaveOutcome> {
     const turn = this.#last.then(save);
@@ -71,13 +81,13 @@ export class CaseFile {
   }
 
   async #saveElsewhere(text: string, suggestedName: string): Promise<SaveOutcome> {
-    const path = await this.#ask.toSave(caseFileName(suggestedName));
-    return path === null ? { kind: 'cancelled' } : this.#write(path, text);
+    const path = await this.#ask.toSave(fileName(suggestedName, 'tonne'), 'case');
+    return path === null ? { kind: 'cancelled' } : this.#writeCase(path, text);
   }
 
   async #saveAgain(path: string, text: string): Promise<SaveOutcome> {
     const onDisk = await this.#means.files.readFile(path).then(digestOf, () => null);
-    if (onDisk === null || onDisk === this.#digest) return this.#write(path, text);
+    if (onDisk === null || onDisk === this.#digest) return this.#writeCase(path, text);
     const what = `“${basename(path)}” was changed by another program after it was opened here, so it was not replaced`;
     return {
       kind: 'failed',
@@ -85,27 +95,30 @@ export class CaseFile {
     };
   }
 
-  async #write(path: string, text: string): Promise<SaveOutcome> {
-    const name = basename(path);
+  async #writeCase(path: string, text: string): Promise<SaveOutcome> {
     const bytes = new TextEncoder().encode(text);
     if (bytes.byteLength > largestBytes) {
-      const what = `The case was not saved to “${name}”: it is larger than 20 MB and could not be opened again`;
+      const what = `The case was not saved to “${basename(path)}”: it is larger than 20 MB and could not be opened again`;
       return {
         kind: 'failed',
         sentence: `${what}. Your work is still open here. Remove routes or notes and save again.`,
       };
     }
-    const result = await saveAtomically(path, bytes, this.#means);
-    if (result.kind === 'failed') return this.#explain(name, result.failure, result.kept);
-    this.#path = path;
-    this.#digest = digestOf(bytes);
-    return { kind: 'saved', name };
+    const outcome = await this.#write(path, bytes, 'case');
+    if (outcome.kind === 'saved') {
+      this.#path = path;
+      this.#digest = digestOf(bytes);
+    }
+    return outcome;
   }
 
-  #explain(name: string, failure: unknown, kept: string | null): SaveOutcome {
-    const { because, next } = reasonOf(failure);
-    const work = kept === null ? 'your work is still open here' : `your work is kept beside it as “${kept}”`;
-    const sentence = `The case could not be saved to “${name}”: ${because}. What was saved before is untouched, and ${work}. ${next}.`;
-    return { kind: 'failed', sentence };
+  async #write(path: string, bytes: Uint8Array, kind: SavedKind): Promise<SaveOutcome> {
+    const name = basename(path);
+    const result = await saveAtomically(path, bytes, this.#means);
+    if (result.kind === 'saved') return { kind: 'saved', name };
+    const { because, next } = reasonOf(result.failure);
+    const work = result.kept === null ? 'still open here' : `kept beside it as “${result.kept}”`;
+    const safe = `What was saved before is untouched, and your work is ${work}`;
+    return { kind: 'failed', sentence: `The ${kind} could not be saved to “${name}”: ${because}. ${safe}. ${next}.` };
   }
 }

@@ -142,6 +142,19 @@ describe('the file of a window', () => {
     });
   });
 
+  it('writes a workbook without leaving the case', async () => {
+    const folder = await temporaryFolder();
+    const { file, suggestions } = caseFile([join(folder, 'mill.tonne'), join(folder, 'mill.xlsx')]);
+    await file.save('one', 'mill');
+
+    expect(await file.saveWorkbook(new Uint8Array([80, 75]), 'mill')).toEqual({ kind: 'saved', name: 'mill.xlsx' });
+    await file.save('two', 'mill');
+
+    expect(suggestions).toEqual(['mill.tonne', 'mill.xlsx']);
+    expect(await readFile(join(folder, 'mill.xlsx'))).toEqual(Buffer.from([80, 75]));
+    expect(await readFile(join(folder, 'mill.tonne'), 'utf8')).toBe('two');
+  });
+
   it('refuses to save what it could not open again', async () => {
     const folder = await temporaryFolder();
     const { file } = caseFile([join(folder, 'mill.tonne')]);

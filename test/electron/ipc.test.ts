@@ -11,6 +11,7 @@ const goodPayloads: { readonly [Name in keyof Verbs]: readonly unknown[] } = {
   openCase: [],
   saveCase: ['text', 'case'],
   saveCaseAs: ['text', 'case'],
+  saveWorkbook: [new Uint8Array([80, 75]), 'case'],
   setEdited: [true, 'case'],
 };
 
@@ -91,6 +92,7 @@ describe('the channels to the machine', () => {
     ['saveCase', ['text']],
     ['saveCase', ['text', 'n'.repeat(301)]],
     ['saveCaseAs', ['text', { toString: () => '/etc/passwd' }]],
+    ['saveWorkbook', ['PK', 'case']],
     ['setEdited', ['yes', 'case']],
     ['setEdited', [true, null]],
   ])('%s refuses %j', async (name, payload) => {

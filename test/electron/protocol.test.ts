@@ -2,6 +2,7 @@ import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { serve } from '../../build/serve.mjs';
 import { contentPolicy } from '../../electron/content-policy.ts';
 import { answerFrom } from '../../electron/protocol.ts';
 
@@ -75,6 +76,14 @@ describe('the scheme of the program', () => {
     expect(answer.status).toBe(404);
     expect(await answer.text()).toBe('');
     expect(answer.headers.get('content-security-policy')).toBe(contentPolicy);
+  });
+
+  it('has the same policy as the page has in a browser', async () => {
+    const server = await serve(folder);
+    const headers = await fetch(server.address).then((answer) => answer.headers);
+    await server.close();
+
+    expect(headers.get('content-security-policy')).toBe(contentPolicy);
   });
 
   it('takes no method but GET', async () => {
