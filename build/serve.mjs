@@ -47,6 +47,8 @@ export function serve(folder) {
     if (request.method !== 'GET' && request.method !== 'HEAD')
       return refuse(405, 'Only reading is possible.', { Allow: 'GET, HEAD' });
     const file = fileFor(root, request.url ?? '/');
+    // Browsers ask for this by themselves; a page without one should not look as if something were missing.
+    if (file === undefined && request.url === '/favicon.ico') return response.writeHead(204).end();
     if (file === undefined) return refuse(404, 'There is no such file.');
     const type = contentTypes[extname(file).toLowerCase()] ?? 'application/octet-stream';
     response.writeHead(200, { 'Content-Type': type, 'Content-Length': statSync(file).size });

@@ -74,6 +74,10 @@ describe('the page server', () => {
     expect([status, headers['content-length'], body]).toEqual([200, '11', '']);
   });
 
+  it('has nothing to say when a browser asks for a bookmark picture', async () => {
+    expect(await ask('/favicon.ico')).toMatchObject({ status: 204, body: '' });
+  });
+
   it.each(['POST', 'PUT', 'DELETE', 'OPTIONS'])('refuses %s', async (method) => {
     const { status, headers } = await ask('/', method);
     expect([status, headers['allow']]).toEqual([405, 'GET, HEAD']);
