@@ -6,6 +6,9 @@ import { SentenceError } from './sentence-error.mjs';
 
 /** Installs the packages of the lock file when they are missing or out of date; says so in one line, and is silent otherwise. */
 export async function ensureInstalled() {
+  if (isOlderThan20Point19(process.versions.node)) {
+    throw new SentenceError(`Node.js 20.19 or newer is needed; this is ${process.versions.node}.`);
+  }
   if (isInstalled(projectRoot)) return;
   console.error('Installing packages (once, about a minute)…');
   const { code, output } = await runChild('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error']);
@@ -18,6 +21,12 @@ export async function ensureInstalled() {
     );
   }
   throw new SentenceError(`The packages could not be installed. npm said:\n${lastWords}`);
+}
+
+/** @param {string} version */
+function isOlderThan20Point19(version) {
+  const [major = 0, minor = 0] = version.split('.').map(Number);
+  return major < 20 || (major === 20 && minor < 19);
 }
 
 /**
