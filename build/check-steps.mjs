@@ -1,6 +1,6 @@
 /** The steps of `npm run check` that need no tests, each a program of this project's packages with its arguments. */
 
-const storeys = ['src', 'src/cli', 'electron', 'test', 'build'];
+const storeys = ['src', 'src/workbook', 'src/cli', 'electron', 'test', 'build'];
 
 /** @typedef {{ name: string, script: string, args: readonly string[] }} Step */
 
