@@ -14,12 +14,31 @@ export type Problem =
   | { readonly kind: 'missing'; readonly path: string }
   | { readonly kind: 'wrong form'; readonly path: string; readonly given: string; readonly allowed: string }
   | { readonly kind: 'said twice'; readonly path: string; readonly given: string }
-  | { readonly kind: 'unknown reference'; readonly path: string; readonly given: string; readonly what: string; readonly known: readonly string[] }
+  | {
+      readonly kind: 'unknown reference';
+      readonly path: string;
+      readonly given: string;
+      readonly what: string;
+      readonly known: readonly string[];
+    }
   | { readonly kind: 'unknown input'; readonly id: string; readonly near: readonly string[] }
   | { readonly kind: 'not a number'; readonly id: string; readonly given: string }
   | { readonly kind: 'which ton'; readonly id: string; readonly given: string }
-  | { readonly kind: 'wrong unit'; readonly id: string; readonly label: string; readonly given: string; readonly wanted: string }
-  | { readonly kind: 'outside'; readonly id: string; readonly label: string; readonly given: string; readonly unit: string; readonly allowed: Bounds }
+  | {
+      readonly kind: 'wrong unit';
+      readonly id: string;
+      readonly label: string;
+      readonly given: string;
+      readonly wanted: string;
+    }
+  | {
+      readonly kind: 'outside';
+      readonly id: string;
+      readonly label: string;
+      readonly given: string;
+      readonly unit: string;
+      readonly allowed: Bounds;
+    }
   | { readonly kind: 'no figure'; readonly id: string; readonly label: string; readonly unit: string };
 
 /** Either a result, or all that is wrong at once. */

@@ -22,13 +22,18 @@ export function readCase(text: string): Outcome<Case> {
 }
 
 function checked(content: unknown): Outcome<Case> {
-  if (!isRecord(content) || content['format'] !== 'tonne') return refused({ kind: 'not a case', given: isRecord(content) ? quoted(content['format']) : quoted(content) });
+  if (!isRecord(content) || content['format'] !== 'tonne')
+    return refused({ kind: 'not a case', given: isRecord(content) ? quoted(content['format']) : quoted(content) });
   const version = content['version'];
-  if (typeof version !== 'number' || version > formatVersion) return refused({ kind: 'newer version', given: quoted(version), known: formatVersion });
+  if (typeof version !== 'number' || version > formatVersion)
+    return refused({ kind: 'newer version', given: quoted(version), known: formatVersion });
   const dangerous = dangerousPaths(content, '');
   const result = v.safeParse(caseSchema, content);
   const problems: Problem[] = dangerous.map((path) => ({ kind: 'unknown key', path }));
-  if (!result.success) problems.push(...result.issues.map(problemOf).filter((problem) => !dangerous.includes('path' in problem ? problem.path : '')));
+  if (!result.success)
+    problems.push(
+      ...result.issues.map(problemOf).filter((problem) => !dangerous.includes('path' in problem ? problem.path : '')),
+    );
   if (!result.success || problems.length > 0) return outcome({} as Case, problems);
   const found = caseOf(result.output);
   return outcome(found, findReferenceProblems(found));
@@ -52,9 +57,13 @@ function problemOf(issue: v.BaseIssue<unknown>): Problem {
 }
 
 function allowedBy(issue: v.BaseIssue<unknown>): string {
-  if (issue.type === 'regex' || issue.type === 'min_length') return issue.message.startsWith('Invalid') ? `${issue.expected ?? 'more'} characters` : issue.message;
+  if (issue.type === 'regex' || issue.type === 'min_length')
+    return issue.message.startsWith('Invalid') ? `${issue.expected ?? 'more'} characters` : issue.message;
   if (issue.type === 'max_length') return `at most ${String(issue.expected ?? '').replace('<=', '')} long`;
-  return (issue.expected ?? 'something else').replaceAll('"', '').replaceAll(' | ', ', ').replace(/^\((.*)\)$/u, '$1');
+  return (issue.expected ?? 'something else')
+    .replaceAll('"', '')
+    .replaceAll(' | ', ', ')
+    .replace(/^\((.*)\)$/u, '$1');
 }
 
 function quoted(value: unknown): string {

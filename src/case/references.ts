@@ -7,8 +7,14 @@ export function findReferenceProblems(found: Case): readonly Problem[] {
   const routes = found.routes.map((each) => each.id);
   const problems: Problem[] = [
     ...repeated('materials', materials),
-    ...repeated('chemicals', found.chemicals.map((each) => each.id)),
-    ...repeated('destinations', found.destinations.map((each) => each.id)),
+    ...repeated(
+      'chemicals',
+      found.chemicals.map((each) => each.id),
+    ),
+    ...repeated(
+      'destinations',
+      found.destinations.map((each) => each.id),
+    ),
     ...repeated('routes', routes),
     ...missing('compare.base', found.compare.base, 'route', routes),
     ...missing('compare.with', found.compare.with, 'route', routes),
@@ -17,11 +23,34 @@ export function findReferenceProblems(found: Case): readonly Problem[] {
     const at = `routes.${String(r)}`;
     const lines = route.lines.map((each) => each.id);
     problems.push(...repeated(`${at}.lines`, lines), ...missing(`${at}.balance`, route.balance, 'line', lines));
-    problems.push(...repeated(`${at}.additives`, route.additives.map((each) => each.id)), ...repeated(`${at}.charges`, route.charges.map((each) => each.id)));
+    problems.push(
+      ...repeated(
+        `${at}.additives`,
+        route.additives.map((each) => each.id),
+      ),
+      ...repeated(
+        `${at}.charges`,
+        route.charges.map((each) => each.id),
+      ),
+    );
     route.lines.forEach((line, l) => {
-      problems.push(...repeated(`${at}.lines.${String(l)}.stages`, line.stages.map((each) => each.id)));
-      problems.push(...repeated(`${at}.lines.${String(l)}.recipe`, line.recipe.map((each) => each.material)));
-      line.recipe.forEach((grade, g) => problems.push(...missing(`${at}.lines.${String(l)}.recipe.${String(g)}.material`, grade.material, 'material', materials)));
+      problems.push(
+        ...repeated(
+          `${at}.lines.${String(l)}.stages`,
+          line.stages.map((each) => each.id),
+        ),
+      );
+      problems.push(
+        ...repeated(
+          `${at}.lines.${String(l)}.recipe`,
+          line.recipe.map((each) => each.material),
+        ),
+      );
+      line.recipe.forEach((grade, g) =>
+        problems.push(
+          ...missing(`${at}.lines.${String(l)}.recipe.${String(g)}.material`, grade.material, 'material', materials),
+        ),
+      );
     });
   });
   return problems;

@@ -52,20 +52,39 @@ const route = v.strictObject({
   machine: v.optional(reference),
   lines: v.pipe(v.array(line), v.minLength(1, 'at least one line'), v.maxLength(40)),
   balance: id,
-  additives: v.array(v.strictObject({ id, label: name, place: v.picklist(['wet end', 'surface']), kind: v.picklist(['mineral', 'organic']) })),
+  additives: v.array(
+    v.strictObject({
+      id,
+      label: name,
+      place: v.picklist(['wet end', 'surface']),
+      kind: v.picklist(['mineral', 'organic']),
+    }),
+  ),
   machineChemicals: v.array(reference),
   water: v.picklist(['fresh water given', 'effluent given']),
   heat: v.picklist(['own boiler', 'bought heat']),
   capital: v.picklist(['annual charge', 'none']),
   charges: v.array(
-    v.strictObject({ id, label: name, behaviour: v.picklist(['per tonne', 'per hour', 'per year']), avoidable: v.boolean(), nature }),
+    v.strictObject({
+      id,
+      label: name,
+      behaviour: v.picklist(['per tonne', 'per hour', 'per year']),
+      avoidable: v.boolean(),
+      nature,
+    }),
   ),
 });
 
 const given = v.strictObject({
-  value: v.pipe(v.string(), v.maxLength(60), v.regex(/^-?\d+(\.\d+)?([eE][+-]?\d{1,3})?$/, 'a plain number written as text, such as "12.5"')),
+  value: v.pipe(
+    v.string(),
+    v.maxLength(60),
+    v.regex(/^-?\d+(\.\d+)?([eE][+-]?\d{1,3})?$/, 'a plain number written as text, such as "12.5"'),
+  ),
   unit: text(40),
-  status: v.optional(v.picklist(['measured', 'definition', 'read', 'derived', 'memory', 'practice', 'invented', 'none'])),
+  status: v.optional(
+    v.picklist(['measured', 'definition', 'read', 'derived', 'memory', 'practice', 'invented', 'none']),
+  ),
   source: v.optional(text(500)),
 });
 

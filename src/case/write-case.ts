@@ -10,7 +10,10 @@ export function writeCase(content: Case): string {
   const ordered = inOrder({ format: 'tonne', version: formatVersion, ...rest, inputs: {} });
   const figures = Object.keys(inputs)
     .sort()
-    .map((id) => `    ${JSON.stringify(id)}: ${JSON.stringify(withOrderedKeys(inputs[id] ?? {}, ['value', 'unit', 'status', 'source']))}`);
+    .map(
+      (id) =>
+        `    ${JSON.stringify(id)}: ${JSON.stringify(withOrderedKeys(inputs[id] ?? {}, ['value', 'unit', 'status', 'source']))}`,
+    );
   const body = JSON.stringify(ordered, null, 2);
   if (figures.length === 0) return `${body}\n`;
   return `${body.replace(/"inputs": \{\}\n\}$/u, `"inputs": {\n${figures.join(',\n')}\n  }\n}`)}\n`;

@@ -23,8 +23,23 @@ export interface MaterialEntry {
 }
 
 export type StageKind =
-  | 'slushing pulper' | 'vat pulper' | 'drum pulper' | 'broke pulper' | 'detrashing' | 'high-density cleaner' | 'coarse screen' | 'fine screen'
-  | 'forward cleaner' | 'lightweight cleaner' | 'flotation cell' | 'washer' | 'thickener' | 'disperser' | 'refiner' | 'bleaching tower' | 'pumps';
+  | 'slushing pulper'
+  | 'vat pulper'
+  | 'drum pulper'
+  | 'broke pulper'
+  | 'detrashing'
+  | 'high-density cleaner'
+  | 'coarse screen'
+  | 'fine screen'
+  | 'forward cleaner'
+  | 'lightweight cleaner'
+  | 'flotation cell'
+  | 'washer'
+  | 'thickener'
+  | 'disperser'
+  | 'refiner'
+  | 'bleaching tower'
+  | 'pumps';
 
 export interface StageEntry {
   readonly kind: StageKind;
@@ -36,9 +51,20 @@ export interface StageEntry {
   readonly stream?: string;
   readonly streams?: Partial<Record<Component, string>>;
   readonly removal?: Partial<Record<Component, Figure>>;
-  readonly cascade?: { readonly stages: Figure; readonly rejectRate: Figure; readonly thickening: Figure; readonly quotient: Partial<Record<Component, Figure>> };
-  readonly washer?: { readonly consistencyIn: Figure; readonly consistencyOut: Figure; readonly passage: Partial<Record<Component, Figure>>; readonly catch: Partial<Record<Component | 'default', Figure>> };
-  readonly heat?: { readonly given: Figure } | { readonly consistency: Figure; readonly from: Figure; readonly to: Figure };
+  readonly cascade?: {
+    readonly stages: Figure;
+    readonly rejectRate: Figure;
+    readonly thickening: Figure;
+    readonly quotient: Partial<Record<Component, Figure>>;
+  };
+  readonly washer?: {
+    readonly consistencyIn: Figure;
+    readonly consistencyOut: Figure;
+    readonly passage: Partial<Record<Component, Figure>>;
+    readonly catch: Partial<Record<Component | 'default', Figure>>;
+  };
+  readonly heat?:
+    { readonly given: Figure } | { readonly consistency: Figure; readonly from: Figure; readonly to: Figure };
   readonly transforms?: readonly { readonly from: Component; readonly to: Component; readonly fraction: Figure }[];
   readonly doses?: Readonly<Record<string, Figure>>;
 }
@@ -62,7 +88,12 @@ const table = <Entry>(rows: object): ReadonlyMap<string, Entry> => new Map(Objec
 
 export const materialEntries = table<MaterialEntry>(materialRows);
 export const machineEntries = table<Readonly<Record<string, Figure>>>(machineRows);
-export const chemicalEntries = table<{ readonly label: string; readonly price: Figure; readonly carbon: Figure; readonly strength?: Figure }>(chemicalRows);
+export const chemicalEntries = table<{
+  readonly label: string;
+  readonly price: Figure;
+  readonly carbon: Figure;
+  readonly strength?: Figure;
+}>(chemicalRows);
 export const machineDoses = table<Figure>(machineChemicalRows);
 export const residueEntries = table<ResidueEntry>(residueRows);
 export const templateEntries = templateRows as unknown as readonly TemplateEntry[];
@@ -74,12 +105,19 @@ export function factor(name: Exclude<keyof typeof factorRows, 'ncv-dry' | 'fossi
 }
 
 export const heatingValues = factorRows['ncv-dry'] as Readonly<Record<keyof (typeof factorRows)['ncv-dry'], Figure>>;
-export const fossilCarbon = factorRows['fossil-co2'] as Readonly<Record<keyof (typeof factorRows)['fossil-co2'], Figure>>;
+export const fossilCarbon = factorRows['fossil-co2'] as Readonly<
+  Record<keyof (typeof factorRows)['fossil-co2'], Figure>
+>;
 
 /** A variant is a stage with some figures changed for one product; everything else stays. */
 function variants(): Map<string, StageEntry> {
   const stages = table<StageEntry>(stageRows);
-  return new Map(Object.entries(variantRows).map(([id, { of, change }]) => [id, changed(stages.get(of) ?? {}, change) as StageEntry]));
+  return new Map(
+    Object.entries(variantRows).map(([id, { of, change }]) => [
+      id,
+      changed(stages.get(of) ?? {}, change) as StageEntry,
+    ]),
+  );
 }
 
 function changed(entry: object, change: object): object {

@@ -2,7 +2,19 @@ import { type Quantity, constant, total } from '../kernel/expression/quantity.ts
 
 /** What stock is made of. Ink by size: under 10 um, 10 to 100 um, over 100 um; stickies above and below the slot of a laboratory screen. */
 export const components = [
-  'fibre', 'fines', 'ash', 'inkSmall', 'inkMid', 'inkLarge', 'macroStickies', 'microStickies', 'lights', 'heavies', 'wire', 'wetStrength', 'dissolved',
+  'fibre',
+  'fines',
+  'ash',
+  'inkSmall',
+  'inkMid',
+  'inkLarge',
+  'macroStickies',
+  'microStickies',
+  'lights',
+  'heavies',
+  'wire',
+  'wetStrength',
+  'dissolved',
 ] as const;
 
 export type Component = (typeof components)[number];
@@ -41,7 +53,12 @@ export function noFlow(unit: string): Flow {
 }
 
 export function addFlows(flows: readonly Flow[], unit: string): Flow {
-  return flowOf((component) => total(flows.map((flow) => flow[component]), unit));
+  return flowOf((component) =>
+    total(
+      flows.map((flow) => flow[component]),
+      unit,
+    ),
+  );
 }
 
 export function scaleFlow(flow: Flow, factor: Quantity): Flow {
@@ -49,5 +66,8 @@ export function scaleFlow(flow: Flow, factor: Quantity): Flow {
 }
 
 export function massOf(flow: Flow, of: readonly Component[] = components): Quantity {
-  return total(of.map((component) => flow[component]), flow.fibre.unit);
+  return total(
+    of.map((component) => flow[component]),
+    flow.fibre.unit,
+  );
 }

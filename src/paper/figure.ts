@@ -29,10 +29,21 @@ export function provenanceOf(figure: Figure): Provenance {
   const note = figure.note === undefined ? {} : { note: figure.note };
   if (row === undefined || row.title === unsourced) return { status: figure.status, source: unsourced, ...note };
   const cited = [row.title, row.publisher, row.year, row.locator].filter((part) => part !== undefined).join(', ');
-  return { status: figure.status, source: figure.status === 'practice' ? `Common practice, within the range of: ${cited}` : cited, ...note };
+  return {
+    status: figure.status,
+    source: figure.status === 'practice' ? `Common practice, within the range of: ${cited}` : cited,
+    ...note,
+  };
 }
 
 /** A default that no reference row gives, with its usual range; `status` is "practice" unless it holds by definition. */
-export function plainFigure(value: string, low: string, high: string, unit: string, status: Status = 'practice', note?: string): Figure {
+export function plainFigure(
+  value: string,
+  low: string,
+  high: string,
+  unit: string,
+  status: Status = 'practice',
+  note?: string,
+): Figure {
   return { value, low, high, unit, source: 'practice', status, ...(note === undefined ? {} : { note }) };
 }

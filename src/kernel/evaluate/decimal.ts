@@ -1,4 +1,4 @@
-import type { OperationName, OperationOf } from '../expression/operation.ts';
+import type { Bounds, OperationName, OperationOf } from '../expression/operation.ts';
 import type { Graph, Node } from '../graph/graph.ts';
 import { inForce } from '../graph/input-declaration.ts';
 import { Decimal } from './decimal-settings.ts';
@@ -14,8 +14,20 @@ export type Changes = ReadonlyMap<string, string>;
 
 const zero = new Decimal(0);
 
+/** A limit read once: a comparison that must not hold. */
+type BoundTest = (value: Decimal) => boolean;
+
+/** What of a graph can be read once and used for every evaluation: fixed numbers, limits, and the figures in force. */
+interface Prepared {
+  readonly constants: readonly Decimal[];
+  readonly tests: readonly (readonly BoundTest[])[];
+  readonly inputs: ReadonlyMap<string, Decimal>;
+}
+
 type Step<Name extends OperationName> = (operation: OperationOf<Name>, args: readonly Decimal[]) => Decimal | Reason;
-type Arithmetic = { readonly [Name in Exclude<OperationName, 'input' | 'constant' | 'whenAbove'>]: Step<Name> };
+type Arithmetic = {
+  readonly [Name in Exclude<OperationName, 'input' | 'constant' | 'whenAbove' | 'within'>]: Step<Name>;
+};
 
 // Zeros are common (a component that is absent stays absent through a whole line) and cheap to see.
 const arithmetic: Arithmetic = {
@@ -24,67 +36,96 @@ const arithmetic: Arithmetic = {
   sum: (_, terms) => terms.reduce((sum, term) => (term.isZero() ? sum : sum.plus(term)), zero),
   subtract: (_, [left = zero, right = zero]) => (right.isZero() ? left : left.minus(right)),
   multiply: (_, [left = zero, right = zero]) => (left.isZero() || right.isZero() ? zero : left.times(right)),
-  divide: (_, [left = zero, right = zero]) => (right.isZero() ? { kind: 'division by zero' } : left.isZero() ? zero : left.dividedBy(right)),
+  divide: (_, [left = zero, right = zero]) => {
+    if (right.isZero()) return { kind: 'division by zero' };
+    return left.isZero() ? zero : left.dividedBy(right);
+  },
   power: (_, [base = zero, exponent = zero]) => {
     const result = base.pow(exponent);
     return result.isFinite() ? result : { kind: 'no real power', base: base.toString(), exponent: exponent.toString() };
   },
   lesser: (_, [left = zero, right = zero]) => (left.lessThan(right) ? left : right),
   greater: (_, [left = zero, right = zero]) => (left.greaterThan(right) ? left : right),
-  within: ({ bounds }, [value = zero]) => (isWithin(value, bounds) ? value : { kind: 'outside', value: value.toString(), bounds }),
 };
 
-function isWithin(value: Decimal, { least, most, above, below }: OperationOf<'within'>['bounds']): boolean {
-  if (least !== undefined && value.lessThan(least)) return false;
-  if (most !== undefined && value.greaterThan(most)) return false;
-  if (above !== undefined && value.lessThanOrEqualTo(above)) return false;
-  return !(below !== undefined && value.greaterThanOrEqualTo(below));
-}
+const prepared = new WeakMap<Graph, Prepared>();
 
 /** Works out every quantity of the graph in 34-digit decimals. */
 export function evaluateDecimal(graph: Graph, changes: Changes = new Map()): DecimalValues {
+  const ready = prepared.get(graph) ?? prepare(graph);
+  const inputs = changes.size === 0 ? ready.inputs : new Map([...ready.inputs, ...changedInputs(graph, changes)]);
   const values: DecimalOutcome[] = [];
-  const inputs = decimalInputs(graph, changes);
-  for (const node of graph.nodes) values.push(outcome(node, values, inputs));
+  for (const node of graph.nodes) values.push(outcome(node, values, inputs, ready));
   return values;
 }
 
-function decimalInputs(graph: Graph, changes: Changes): Map<string, Decimal> {
-  const inputs = new Map<string, Decimal>();
-  for (const input of graph.inputs) {
-    const digits = changes.get(input.id) ?? inForce(input);
-    if (digits !== null) inputs.set(input.id, new Decimal(digits).times(input.factor));
-  }
-  return inputs;
+function prepare(graph: Graph): Prepared {
+  const figures = graph.inputs.flatMap((input): [string, Decimal][] => {
+    const digits = inForce(input);
+    return digits === null ? [] : [[input.id, new Decimal(digits).times(input.factor)]];
+  });
+  const ready: Prepared = {
+    constants: graph.nodes.map(({ operation }) => (operation.op === 'constant' ? new Decimal(operation.digits) : zero)),
+    tests: graph.nodes.map(({ operation }) => (operation.op === 'within' ? boundTests(operation.bounds) : [])),
+    inputs: new Map(figures),
+  };
+  prepared.set(graph, ready);
+  return ready;
 }
 
-function outcome(node: Node, values: DecimalValues, inputs: ReadonlyMap<string, Decimal>): DecimalOutcome {
+function changedInputs(graph: Graph, changes: Changes): [string, Decimal][] {
+  return graph.inputs.flatMap((input): [string, Decimal][] => {
+    const digits = changes.get(input.id);
+    return digits === undefined ? [] : [[input.id, new Decimal(digits).times(input.factor)]];
+  });
+}
+
+function outcome(
+  node: Node,
+  values: DecimalValues,
+  inputs: ReadonlyMap<string, Decimal>,
+  ready: Prepared,
+): DecimalOutcome {
   const { operation, args, index } = node;
-  switch (operation.op) {
-    case 'input':
-      return inputs.get(operation.key) ?? new Failure(index, { kind: 'no value given' });
-    case 'constant':
-      return new Decimal(operation.digits);
-    case 'whenAbove':
-      return chosen(args, values);
-    default: {
-      const found: Decimal[] = [];
-      for (const arg of args) {
-        const value = values[arg] ?? zero;
-        if (value instanceof Failure) return value;
-        found.push(value);
-      }
-      const step = arithmetic[operation.op] as Step<OperationName>;
-      const result = step(operation, found);
-      return result instanceof Decimal ? result : new Failure(index, result as Reason);
-    }
+  if (operation.op === 'input') return inputs.get(operation.key) ?? new Failure(index, { kind: 'no value given' });
+  if (operation.op === 'constant') return ready.constants[index] ?? zero;
+  if (operation.op === 'whenAbove') return chosen(args, values);
+  const found: Decimal[] = [];
+  for (const arg of args) {
+    const value = values[arg] ?? zero;
+    if (value instanceof Failure) return value;
+    found.push(value);
   }
+  if (operation.op === 'within') return checked(found[0] ?? zero, index, operation.bounds, ready.tests[index] ?? []);
+  const step = arithmetic[operation.op] as Step<OperationName>;
+  const result = step(operation, found);
+  return result instanceof Decimal ? result : new Failure(index, result);
 }
 
 /** Only the branch that is taken may fail: 1/n stands for r/(1-(1+r)^-n) where r is 0. */
 function chosen(args: readonly number[], values: DecimalValues): DecimalOutcome {
-  const [value, limit, above, otherwise] = args.map((arg) => values[arg] ?? zero);
+  const [value = zero, limit = zero, above = zero, otherwise = zero] = args.map((arg) => values[arg] ?? zero);
   if (value instanceof Failure) return value;
   if (limit instanceof Failure) return limit;
-  return (value !== undefined && limit !== undefined && value.greaterThan(limit) ? above : otherwise) ?? zero;
+  return value.greaterThan(limit) ? above : otherwise;
+}
+
+function checked(value: Decimal, at: number, bounds: Bounds, tests: readonly BoundTest[]): DecimalOutcome {
+  return tests.some((breaks) => breaks(value))
+    ? new Failure(at, { kind: 'outside', value: value.toString(), bounds })
+    : value;
+}
+
+function boundTests({ least, most, above, below }: Bounds): readonly BoundTest[] {
+  const tests: BoundTest[] = [];
+  const add = (limit: string | undefined, breaks: (value: Decimal, limit: Decimal) => boolean): void => {
+    if (limit === undefined) return;
+    const read = new Decimal(limit);
+    tests.push((value) => breaks(value, read));
+  };
+  add(least, (value, limit) => value.lessThan(limit));
+  add(most, (value, limit) => value.greaterThan(limit));
+  add(above, (value, limit) => value.lessThanOrEqualTo(limit));
+  add(below, (value, limit) => value.greaterThanOrEqualTo(limit));
+  return tests;
 }

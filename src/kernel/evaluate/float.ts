@@ -5,19 +5,33 @@ import type { Changes } from './decimal.ts';
 
 /** A graph laid out flat for fast work with ordinary floating-point numbers. A value that cannot be worked out is NaN. */
 export interface FloatProgram {
-  readonly codes: Uint8Array;
+  /** What each step does; the numbers are those of `codes`. */
+  readonly steps: Uint8Array;
   /** Arguments of step i stand at `args[starts[i]] .. args[starts[i + 1] - 1]`; for an input the argument is its place among the inputs. */
   readonly starts: Int32Array;
   readonly args: Int32Array;
   readonly constants: Float64Array;
   readonly bounds: readonly (Bounds | null)[];
-  readonly inputIds: readonly string[];
+  readonly inputPlaces: ReadonlyMap<string, number>;
   readonly inputFactors: Float64Array;
+  /** The figures in force, in the units the graph reckons in. */
   readonly inputValues: Float64Array;
 }
 
 const codes: { readonly [Name in OperationName]: number } = {
-  input: 0, constant: 1, later: 2, same: 2, sum: 3, subtract: 4, multiply: 5, divide: 6, power: 7, lesser: 8, greater: 9, whenAbove: 10, within: 11,
+  input: 0,
+  constant: 1,
+  later: 2,
+  same: 2,
+  sum: 3,
+  subtract: 4,
+  multiply: 5,
+  divide: 6,
+  power: 7,
+  lesser: 8,
+  greater: 9,
+  whenAbove: 10,
+  within: 11,
 };
 
 /** Lays the graph out once per shape. */
@@ -32,66 +46,95 @@ export function floatProgram(graph: Graph): FloatProgram {
   }
   starts.push(flat.length);
   return {
-    codes: Uint8Array.from(graph.nodes, (node) => codes[node.operation.op]),
+    steps: Uint8Array.from(graph.nodes, (node) => codes[node.operation.op]),
     starts: Int32Array.from(starts),
     args: Int32Array.from(flat),
-    constants: Float64Array.from(graph.nodes, ({ operation }) => (operation.op === 'constant' ? Number(operation.digits) : 0)),
+    constants: Float64Array.from(graph.nodes, ({ operation }) =>
+      operation.op === 'constant' ? Number(operation.digits) : 0,
+    ),
     bounds: graph.nodes.map(({ operation }) => (operation.op === 'within' ? operation.bounds : null)),
-    inputIds: graph.inputs.map((input) => input.id),
+    inputPlaces,
     inputFactors: Float64Array.from(graph.inputs, (input) => Number(input.factor)),
-    inputValues: Float64Array.from(graph.inputs, (input) => Number(inForce(input) ?? NaN)),
+    inputValues: Float64Array.from(graph.inputs, (input) => Number(inForce(input) ?? NaN) * Number(input.factor)),
   };
 }
 
-/** Works out every quantity. The array that is returned belongs to the caller; pass it back in `into` to use its room again. */
-export function evaluateFloat(program: FloatProgram, changes: Changes = new Map(), into = new Float64Array(program.codes.length)): Float64Array {
-  const given = changes.size === 0 ? program.inputValues : program.inputValues.map((value, place) => changedTo(program, place, changes) ?? value);
-  for (let step = 0; step < program.codes.length; step += 1) into[step] = result(program, step, given, into);
-  return into;
-}
-
-function changedTo(program: FloatProgram, place: number, changes: Changes): number | undefined {
-  const digits = changes.get(program.inputIds[place] ?? '');
-  return digits === undefined ? undefined : Number(digits);
-}
-
-function result(program: FloatProgram, step: number, given: Float64Array, values: Float64Array): number {
-  const start = program.starts[step] ?? 0;
-  const first = program.args[start] ?? 0;
-  const a = values[first] ?? NaN;
-  const b = values[program.args[start + 1] ?? 0] ?? NaN;
-  switch (program.codes[step]) {
-    case codes.input:
-      return (given[first] ?? NaN) * (program.inputFactors[first] ?? NaN);
-    case codes.constant:
-      return program.constants[step] ?? NaN;
-    case codes.same:
-      return a;
-    case codes.sum:
-      return sum(program, start, program.starts[step + 1] ?? start, values);
-    case codes.subtract:
-      return a - b;
-    case codes.multiply:
-      return a * b;
-    case codes.divide:
-      return b === 0 ? NaN : a / b;
-    case codes.power:
-      return finite(Math.pow(a, b));
-    case codes.lesser:
-      return Math.min(a, b);
-    case codes.greater:
-      return Math.max(a, b);
-    case codes.whenAbove:
-      return Number.isNaN(a) || Number.isNaN(b) ? NaN : (values[program.args[start + (a > b ? 2 : 3)] ?? 0] ?? NaN);
-    default:
-      return isWithin(a, program.bounds[step] ?? {}) ? a : NaN;
+/**
+ * Works out every quantity. The array that is returned belongs to the caller; pass it back in `values` to use its room again.
+ * One plain loop over typed arrays: every position it reads was laid out by `floatProgram`, hence the assertions.
+ */
+export function evaluateFloat(
+  program: FloatProgram,
+  changes: Changes = new Map(),
+  values = new Float64Array(program.steps.length),
+): Float64Array {
+  const { steps, starts, args, constants } = program;
+  const given = changes.size === 0 ? program.inputValues : changed(program, changes);
+  for (let step = 0; step < steps.length; step += 1) {
+    const start = starts[step]!;
+    switch (steps[step]) {
+      case codes.input:
+        values[step] = given[args[start]!]!;
+        break;
+      case codes.constant:
+        values[step] = constants[step]!;
+        break;
+      case codes.same:
+        values[step] = values[args[start]!]!;
+        break;
+      case codes.sum: {
+        let sum = 0;
+        for (let at = start; at < starts[step + 1]!; at += 1) sum += values[args[at]!]!;
+        values[step] = sum;
+        break;
+      }
+      case codes.subtract:
+        values[step] = values[args[start]!]! - values[args[start + 1]!]!;
+        break;
+      case codes.multiply:
+        values[step] = values[args[start]!]! * values[args[start + 1]!]!;
+        break;
+      case codes.divide: {
+        const divisor = values[args[start + 1]!]!;
+        values[step] = divisor === 0 ? NaN : values[args[start]!]! / divisor;
+        break;
+      }
+      case codes.power:
+        values[step] = finite(Math.pow(values[args[start]!]!, values[args[start + 1]!]!));
+        break;
+      case codes.lesser:
+        values[step] = Math.min(values[args[start]!]!, values[args[start + 1]!]!);
+        break;
+      case codes.greater:
+        values[step] = Math.max(values[args[start]!]!, values[args[start + 1]!]!);
+        break;
+      case codes.whenAbove:
+        values[step] = chosen(
+          values[args[start]!]!,
+          values[args[start + 1]!]!,
+          values[args[start + 2]!]!,
+          values[args[start + 3]!]!,
+        );
+        break;
+      default:
+        values[step] = isWithin(values[args[start]!]!, program.bounds[step] ?? {}) ? values[args[start]!]! : NaN;
+    }
   }
+  return values;
 }
 
-function sum(program: FloatProgram, start: number, end: number, values: Float64Array): number {
-  let amount = 0;
-  for (let at = start; at < end; at += 1) amount += values[program.args[at] ?? 0] ?? NaN;
-  return amount;
+function changed(program: FloatProgram, changes: Changes): Float64Array {
+  const given = program.inputValues.slice();
+  for (const [id, digits] of changes) {
+    const place = program.inputPlaces.get(id);
+    if (place !== undefined) given[place] = Number(digits) * program.inputFactors[place]!;
+  }
+  return given;
+}
+
+function chosen(value: number, limit: number, above: number, otherwise: number): number {
+  if (Number.isNaN(value) || Number.isNaN(limit)) return NaN;
+  return value > limit ? above : otherwise;
 }
 
 function finite(value: number): number {

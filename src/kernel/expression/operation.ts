@@ -1,25 +1,24 @@
-import type { Quantity } from './quantity.ts';
-
 /**
  * Everything a calculation may do: a closed union. Each reading (decimal, float, words, workbook formula) is a mapped type over it, so
- * that a reading which forgets one operation does not compile.
+ * that a reading which forgets one operation does not compile. `Arg` is what operations work on.
  */
-export type Operation =
+export type Operation<Arg = unknown> =
   | { readonly op: 'input'; readonly args: readonly []; readonly key: string }
   | { readonly op: 'constant'; readonly args: readonly []; readonly digits: string }
+  /** Stands for the quantity of that id, which is defined further on. */
   | { readonly op: 'later'; readonly args: readonly []; readonly id: string }
-  | { readonly op: 'same'; readonly args: readonly [Quantity] }
-  | { readonly op: 'sum'; readonly args: readonly Quantity[] }
-  | { readonly op: 'subtract'; readonly args: readonly [Quantity, Quantity] }
-  | { readonly op: 'multiply'; readonly args: readonly [Quantity, Quantity] }
-  | { readonly op: 'divide'; readonly args: readonly [Quantity, Quantity] }
-  | { readonly op: 'power'; readonly args: readonly [Quantity, Quantity] }
-  | { readonly op: 'lesser'; readonly args: readonly [Quantity, Quantity] }
-  | { readonly op: 'greater'; readonly args: readonly [Quantity, Quantity] }
+  | { readonly op: 'same'; readonly args: readonly [Arg] }
+  | { readonly op: 'sum'; readonly args: readonly Arg[] }
+  | { readonly op: 'subtract'; readonly args: readonly [Arg, Arg] }
+  | { readonly op: 'multiply'; readonly args: readonly [Arg, Arg] }
+  | { readonly op: 'divide'; readonly args: readonly [Arg, Arg] }
+  | { readonly op: 'power'; readonly args: readonly [Arg, Arg] }
+  | { readonly op: 'lesser'; readonly args: readonly [Arg, Arg] }
+  | { readonly op: 'greater'; readonly args: readonly [Arg, Arg] }
   /** args: value, limit, result when value > limit, result otherwise. Only the result taken can fail. */
-  | { readonly op: 'whenAbove'; readonly args: readonly [Quantity, Quantity, Quantity, Quantity] }
+  | { readonly op: 'whenAbove'; readonly args: readonly [Arg, Arg, Arg, Arg] }
   /** Passes its argument through, or fails when it lies outside the bounds. */
-  | { readonly op: 'within'; readonly args: readonly [Quantity]; readonly bounds: Bounds };
+  | { readonly op: 'within'; readonly args: readonly [Arg]; readonly bounds: Bounds };
 
 export type OperationName = Operation['op'];
 export type OperationOf<Name extends OperationName> = Extract<Operation, { op: Name }>;

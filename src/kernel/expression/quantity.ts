@@ -18,11 +18,11 @@ export interface Declaration {
  * terms that are known to be nothing (adding 0, multiplying by 0 or 1), so that an absent component costs nothing.
  */
 export class Quantity {
-  readonly operation: Operation;
+  readonly operation: Operation<Quantity>;
   readonly unit: Unit;
   readonly declaration: Declaration | null;
 
-  constructor(operation: Operation, unit: Unit, declaration: Declaration | null = null) {
+  constructor(operation: Operation<Quantity>, unit: Unit, declaration: Declaration | null = null) {
     this.operation = operation;
     this.unit = unit;
     this.declaration = declaration;
@@ -88,7 +88,7 @@ export class Quantity {
   }
 
   named(declaration: Declaration): Quantity {
-    const operation: Operation = this.declaration === null ? this.operation : { op: 'same', args: [this] };
+    const operation: Operation<Quantity> = this.declaration === null ? this.operation : { op: 'same', args: [this] };
     return new Quantity(operation, this.unit, declaration);
   }
 

@@ -28,7 +28,11 @@ export class GraphBuilder {
     const { unit, ...rest } = declaration;
     const promised = parseUnit(unit);
     if (promised !== quantity.unit) {
-      throw new UnitMismatch(`"${rest.id}" is declared otherwise than worked out:`, { name: 'the declaration', unit: promised }, { name: 'the equation', unit: quantity.unit });
+      throw new UnitMismatch(
+        `"${rest.id}" is declared otherwise than worked out:`,
+        { name: 'the declaration', unit: promised },
+        { name: 'the equation', unit: quantity.unit },
+      );
     }
     if (this.#named.has(rest.id)) throw new Error(`"${rest.id}" is defined twice`);
     const named = quantity.named(rest);

@@ -1,4 +1,4 @@
-import type { Declaration } from "../expression/quantity.ts";
+import type { Declaration } from '../expression/quantity.ts';
 import type { Operation } from '../expression/operation.ts';
 import type { Unit } from '../units/unit.ts';
 import type { InputDeclaration } from './input-declaration.ts';
@@ -32,4 +32,3 @@ export function nodeNamed(graph: Graph, id: string): Node {
   if (index === undefined) throw new Error(`No quantity named "${id}"`);
   return nodeAt(graph, index);
 }
-

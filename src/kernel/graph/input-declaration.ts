@@ -19,7 +19,12 @@ export interface InputDeclaration {
   readonly entryUnit: string;
   readonly factor: string;
   /** The usual figure and its usual range, in the entry unit. No default means that somebody must give a figure. */
-  readonly usual: { readonly value: string | null; readonly low: string | null; readonly high: string | null; readonly provenance: Provenance };
+  readonly usual: {
+    readonly value: string | null;
+    readonly low: string | null;
+    readonly high: string | null;
+    readonly provenance: Provenance;
+  };
   /** What can be true at all, in the entry unit. */
   readonly allowed: Bounds;
   /** The figure a person gave, if any. */

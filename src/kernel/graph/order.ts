@@ -19,7 +19,8 @@ export function order(wanted: readonly Quantity[], named: ReadonlyMap<string, Qu
   const nodes: Node[] = [];
   const done = new Map<Quantity, number>();
   const path = new Set<Quantity>();
-  const parts = (quantity: Quantity): readonly Quantity[] => (quantity.operation.op === 'later' ? [promised(quantity.operation.id, named)] : quantity.operation.args);
+  const parts = (quantity: Quantity): readonly Quantity[] =>
+    quantity.operation.op === 'later' ? [promised(quantity.operation.id, named)] : quantity.operation.args;
   const stack = [...wanted].reverse().map((quantity) => ({ quantity, next: 0 }));
   for (let top = stack.at(-1); top !== undefined; top = stack.at(-1)) {
     const { quantity } = top;
@@ -37,7 +38,13 @@ export function order(wanted: readonly Quantity[], named: ReadonlyMap<string, Qu
     }
     const args = parts(quantity).map((each) => done.get(each) ?? -1);
     done.set(quantity, nodes.length);
-    nodes.push({ index: nodes.length, operation: quantity.operation, args, unit: quantity.unit, declaration: quantity.declaration });
+    nodes.push({
+      index: nodes.length,
+      operation: quantity.operation,
+      args,
+      unit: quantity.unit,
+      declaration: quantity.declaration,
+    });
     path.delete(quantity);
     stack.pop();
   }

@@ -1,0 +1,73 @@
+import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
+import { chemicalEntries, machineDoses } from './catalogue.ts';
+import type { Plant } from './plant.ts';
+import { type Sheet, notNegative } from './sheet.ts';
+
+/** One chemical's use in a route. */
+export interface ChemicalUse {
+  readonly id: string;
+  readonly label: string;
+  /** Active substance, kg/t. */
+  readonly amount: Quantity;
+  /** Money per kg active. */
+  readonly price: Quantity;
+  /** Water of its solution, m3/t. */
+  readonly water: Quantity;
+}
+
+/** Every chemical with a dose somewhere: stages per bdt that enters, the machine per gross tonne, sludge presses per bdt of sludge. */
+export function chemicalUses(sheet: Sheet, plant: Plant, sludgePolymer: Quantity): readonly ChemicalUse[] {
+  const { route, machine, lines } = plant;
+  const uses = new Map<string, Quantity[]>();
+  const add = (chemical: string, amount: Quantity): void => {
+    uses.set(chemical, [...(uses.get(chemical) ?? []), amount]);
+  };
+  for (const line of lines) {
+    for (const stage of line.stages)
+      for (const { chemical, dose } of stage.doses) add(chemical, line.feed.times(stage.feedMass).times(dose));
+  }
+  for (const chemical of route.machineChemicals) {
+    const dose = {
+      id: `${route.id}.machine.dose.${chemical}`,
+      label: `${labelOf(sheet, chemical)}, active`,
+      where: `${route.label}, machine`,
+      unit: 'kg/gt',
+      figure: machineDoses.get(chemical),
+      allowed: notNegative,
+    };
+    add(chemical, machine.grossTonnes.times(sheet.input(dose)));
+  }
+  if (sludgePolymer.operation.op !== 'constant') add('sludge-polymer', sludgePolymer);
+  return [...uses].map(([id, amounts]) => chemicalUse(sheet, plant, id, total(amounts, 'kg/t')));
+}
+
+function chemicalUse(sheet: Sheet, { route }: Plant, id: string, used: Quantity): ChemicalUse {
+  const entry = chemicalEntries.get(id);
+  const label = labelOf(sheet, id);
+  const amount = sheet.define(`${route.id}.chemical.${id}`, `${label}, active`, 'kg/t', used, {
+    where: route.label,
+    note: 'All doses of it over all lines and the machine.',
+  });
+  const price = sheet.input({
+    id: `chemical.${id}.price`,
+    label: `${label}, active`,
+    unit: 'EUR/kg',
+    figure: entry?.price,
+    allowed: notNegative,
+  });
+  const strength = {
+    id: `chemical.${id}.strength`,
+    label: `${label}: strength of the solution`,
+    unit: '1',
+    entry: '%',
+    figure: entry?.strength,
+    allowed: { above: '0', most: '100' },
+  } as const;
+  const waterPerKg = sheet.has(strength) ? sheet.input(strength) : constant('1');
+  const water = amount.times(waterPerKg.complement().dividedBy(waterPerKg)).times(constant('0.001', 'm3/kg'));
+  return { id, label, amount, price, water };
+}
+
+function labelOf(sheet: Sheet, id: string): string {
+  return chemicalEntries.get(id)?.label ?? sheet.case.chemicals.find((chemical) => chemical.id === id)?.label ?? id;
+}

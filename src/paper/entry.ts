@@ -1,0 +1,76 @@
+import type { GivenInput } from '../case/case.ts';
+import { type Outcome, type Problem, outcome } from '../case/problem.ts';
+import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
+import type { Bounds } from '../kernel/expression/operation.ts';
+import type { Provenance } from '../kernel/graph/input-declaration.ts';
+import { entryFactor } from '../kernel/units/entry-unit.ts';
+import { type Unit, parseUnit } from '../kernel/units/unit.ts';
+import { ambiguousSymbols, withTradeSymbols, worths } from './trade-units.ts';
+
+/** What an input takes: its name, the unit it is kept in, and what can be true of it. */
+export interface Entry {
+  readonly id: string;
+  readonly label: string;
+  readonly unit: string;
+  readonly allowed: Bounds;
+}
+
+export interface FoundFigure {
+  readonly value: string;
+  readonly provenance: Provenance;
+}
+
+/** Turns a figure as given into the unit of the input, exactly. Refuses another kind of unit by name, and what cannot be true. */
+export function givenFigure(entry: Entry, given: GivenInput): Outcome<FoundFigure> {
+  const value = inUnitOf(entry, given.value, given.unit);
+  if (!value.ok) return value;
+  const provenance: Provenance = { status: given.status ?? 'none', source: given.source ?? 'Given without a source' };
+  return outcome({ value: value.value, provenance }, outside(entry, value.value));
+}
+
+/** Reads what a person typed: a number, and a unit if they wrote one. Without a unit the input's own is meant. */
+export function typedFigure(entry: Entry, typed: string): Outcome<string> {
+  const match = /^\s*([+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d{1,3})?)\s*(.*?)\s*$/u.exec(typed.replace(/\u2212/gu, '-'));
+  if (match === null) return outcome('', [{ kind: 'not a number', id: entry.id, given: typed }]);
+  const [, digits = '', unit = ''] = match;
+  const value = unit === '' ? outcome(plainDigits(digits), []) : inUnitOf(entry, digits, unit);
+  return value.ok ? outcome(value.value, outside(entry, value.value)) : value;
+}
+
+function inUnitOf(entry: Entry, digits: string, writtenUnit: string): Outcome<string> {
+  const unit = unitFrom(writtenUnit);
+  const ambiguous = unit !== null && [...unit.exponents.keys()].some((symbol) => ambiguousSymbols.has(symbol));
+  if (ambiguous) return outcome('', [{ kind: 'which ton', id: entry.id, given: writtenUnit }]);
+  const factor = unit === null ? null : entryFactor(unit, parseUnit(entry.unit), worths);
+  if (factor === null)
+    return outcome('', [
+      { kind: 'wrong unit', id: entry.id, label: entry.label, given: writtenUnit, wanted: entry.unit },
+    ]);
+  return outcome(factor === '1' ? plainDigits(digits) : new Decimal(digits).times(factor).toString(), []);
+}
+
+function unitFrom(text: string): Unit | null {
+  try {
+    return parseUnit(withTradeSymbols(text));
+  } catch {
+    return null;
+  }
+}
+
+/** The digits as typed, without a plus sign; an exponent is written out. */
+function plainDigits(digits: string): string {
+  return /[eE+]/u.test(digits) ? new Decimal(digits).toString() : digits;
+}
+
+function outside(entry: Entry, digits: string): Problem[] {
+  const value = new Decimal(digits);
+  const { least, most, above, below } = entry.allowed;
+  const kept =
+    (least === undefined || value.greaterThanOrEqualTo(least)) &&
+    (most === undefined || value.lessThanOrEqualTo(most)) &&
+    (above === undefined || value.greaterThan(above)) &&
+    (below === undefined || value.lessThan(below));
+  return kept
+    ? []
+    : [{ kind: 'outside', id: entry.id, label: entry.label, given: digits, unit: entry.unit, allowed: entry.allowed }];
+}

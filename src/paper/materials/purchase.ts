@@ -1,0 +1,147 @@
+import type { Material } from '../../case/case.ts';
+import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
+import { materialEntries } from '../catalogue.ts';
+import { plainFigure } from '../figure.ts';
+import { type Sheet, fraction, notNegative } from '../sheet.ts';
+import { moistureLimitOf, payableShare } from './settlement.ts';
+
+/** What a bone-dry tonne of a bought material costs. Money in the case's currency. */
+export interface Purchase {
+  readonly moisture: Quantity;
+  /** Mass as received per bone-dry tonne, t-ar/bdt. */
+  readonly received: Quantity;
+  /** Ex-works money per bone-dry tonne. */
+  readonly price: Quantity;
+  /** Inbound freight and handling per bone-dry tonne. */
+  readonly freight: Quantity;
+  /** The input that sets each. */
+  readonly priceInput: string;
+  readonly freightInput: string;
+}
+
+const basisUnits = { 'as received': 't-ar', 'air-dry': 'adt', 'bone-dry': 'bdt' } as const;
+const mostlyDry = { least: '0', below: '100' } as const;
+
+export function purchaseOf(sheet: Sheet, material: Material): Purchase {
+  const id = `material.${material.id}`;
+  const where = material.label;
+  const entry = material.like === undefined ? undefined : materialEntries.get(material.like);
+  const moisture = sheet.input({
+    id: `${id}.moisture`,
+    label: 'Moisture as received',
+    where,
+    unit: '1',
+    entry: '%',
+    figure: entry?.moisture,
+    allowed: mostlyDry,
+  });
+  const received = sheet.define(
+    `${id}.received`,
+    'Mass as received per bone-dry tonne',
+    't-ar/bdt',
+    constant('1', 't-ar/bdt').dividedBy(moisture.complement()),
+    { where },
+  );
+  const net = netPrice(sheet, material);
+  const payable = payableMass(sheet, material, net, moisture, received);
+  const rate = material.price.currency === undefined ? constant('1') : exchangeRate(sheet, material.price.currency);
+  const price = sheet.define(`${id}.cost`, 'Paid per bone-dry tonne', 'EUR/bdt', net.times(payable).times(rate), {
+    where,
+    note: 'Net price times the payable tonnes per bone-dry tonne.',
+  });
+  const perReceived = (what: string, label: string) =>
+    sheet.input({
+      id: `${id}.${what}`,
+      label,
+      where,
+      unit: 'EUR/t-ar',
+      figure: plainFigure('0', '0', '60', 'EUR/t-ar', 'none', 'none entered'),
+      allowed: notNegative,
+    });
+  const carriage = perReceived('freight', 'Inbound freight').plus(perReceived('handling', 'Handling'));
+  const freight = sheet.define(
+    `${id}.freightCost`,
+    'Freight and handling per bone-dry tonne',
+    'EUR/bdt',
+    carriage.times(received),
+    {
+      where,
+      note: 'Freight and handling are charged per tonne as received, whatever the basis of the price.',
+    },
+  );
+  return { moisture, received, price, freight, priceInput: `${id}.price`, freightInput: `${id}.freight` };
+}
+
+/** Pulp is published as list, recovered paper as traded: only net prices can be compared. net = list x (1 - discount) - rebate. */
+function netPrice(sheet: Sheet, material: Material): Quantity {
+  const id = `material.${material.id}`;
+  const where = material.label;
+  const unit = `${material.price.currency ?? 'EUR'}/${basisUnits[material.price.basis]}`;
+  const entry = material.like === undefined ? undefined : materialEntries.get(material.like);
+  const sameBasis =
+    entry !== undefined && entry.priceBasis === material.price.basis && material.price.currency === undefined;
+  const asked = sheet.input({
+    id: `${id}.price`,
+    label: priceLabels[material.price.kind],
+    where,
+    unit,
+    ...(sameBasis ? { figure: entry.price } : {}),
+  });
+  const discount = sheet.optional({
+    id: `${id}.discount`,
+    label: 'Discount from list',
+    where,
+    unit: '1',
+    entry: '%',
+    allowed: fraction,
+  });
+  const rebate = sheet.optional({ id: `${id}.rebate`, label: 'Rebate', where, unit, allowed: notNegative });
+  return sheet.define(`${id}.netPrice`, 'Net price', unit, asked.times(discount.complement()).minus(rebate), { where });
+}
+
+const priceLabels = {
+  list: 'List price',
+  net: 'Net price agreed',
+  contract: 'Contract price',
+  index: 'Index price',
+} as const;
+
+/** Payable tonnes per bone-dry tonne, on the basis of the price. */
+function payableMass(
+  sheet: Sheet,
+  material: Material,
+  net: Quantity,
+  moisture: Quantity,
+  received: Quantity,
+): Quantity {
+  const where = material.label;
+  const unit = `${basisUnits[material.price.basis]}/bdt`;
+  const define = (quantity: Quantity, note: string) =>
+    sheet.define(`material.${material.id}.payable`, 'Payable tonnes per bone-dry tonne', unit, quantity, {
+      where,
+      note,
+    });
+  // One air-dry tonne is 90 % dry, by definition of the trade.
+  if (material.price.basis === 'air-dry')
+    return define(constant('1', 'adt/bdt').dividedBy(constant('0.9')), 'An air-dry tonne is 90 % dry.');
+  if (material.price.basis === 'bone-dry') return define(constant('1'), 'The price is per bone-dry tonne.');
+  const limit = moistureLimitOf(sheet, material);
+  if (limit === null) return define(received, 'Paid as weighed.');
+  const share = payableShare(material.settlement, moisture, limit);
+  // A fee that is received for taking paper is settled as weighed.
+  const settled = net.whenAbove(constant('0', net.unit), received.times(share), received);
+  return define(
+    settled,
+    `Excess moisture is settled ${material.settlement === 'dry basis' ? 'on the dry basis' : 'point for point'}.`,
+  );
+}
+
+/** Case money per unit of a foreign currency. There is no default: a rate is a fact of one day. */
+function exchangeRate(sheet: Sheet, currency: string): Quantity {
+  return sheet.input({
+    id: `rate.${currency}`,
+    label: `Rate of exchange, ${sheet.case.currency} per ${currency}`,
+    unit: `EUR/${currency}`,
+    allowed: { above: '0' },
+  });
+}

@@ -1,0 +1,122 @@
+import type { Case, Route } from '../case/case.ts';
+import type { Problem } from '../case/problem.ts';
+import { type Quantity, total } from '../kernel/expression/quantity.ts';
+import type { Graph } from '../kernel/graph/graph.ts';
+import { compositionOf } from './materials/composition.ts';
+import { purchaseOf } from './materials/purchase.ts';
+import { factor, machineEntries } from './catalogue.ts';
+import { type Difference, writeDifference } from './difference.ts';
+import { heatSupplies } from './heat-supply.ts';
+import { type LineResult, lineOf } from './line.ts';
+import { machineOf } from './machine.ts';
+import { nearest } from './nearest.ts';
+import type { Mill, Plant } from './plant.ts';
+import { type RouteModel, routeModel } from './route.ts';
+import { Sheet, fraction, notNegative, positive } from './sheet.ts';
+
+/** A case turned into a calculation: the graph, and which of its quantities are what. */
+export interface Model {
+  readonly case: Case;
+  readonly graph: Graph;
+  readonly routes: readonly RouteModel[];
+  readonly difference: Difference;
+  /** What is wrong with the figures given. A model with problems is still whole; what they touch fails. */
+  readonly problems: readonly Problem[];
+}
+
+/** Writes the whole model of a case down once. Names that the program's lists do not hold must have been refused before. */
+export function buildModel(content: Case): Model {
+  const sheet = new Sheet(content);
+  const mill = millOf(sheet);
+  const supplies = heatSupplies(sheet);
+  const prices = {
+    electricity: sheet.input({
+      id: 'price.electricity',
+      label: 'Electricity',
+      unit: 'EUR/kWh',
+      figure: factor('electricity'),
+      allowed: notNegative,
+    }),
+  };
+  const routes = content.routes.flatMap((route) => {
+    const supply = supplies.get(route.heat);
+    return supply === undefined ? [] : [routeModel(sheet, plantOf(sheet, route, mill), supply, prices)];
+  });
+  const difference = writeDifference(sheet, routes);
+  const graph = sheet.graph.build();
+  const known = graph.inputs.map((input) => input.id);
+  const unknown = sheet.unasked().map((id): Problem => ({ kind: 'unknown input', id, near: nearest(id, known) }));
+  return { case: content, graph, routes, difference, problems: [...sheet.problems, ...unknown] };
+}
+
+function millOf(sheet: Sheet): Mill {
+  const { materials, product } = sheet.case;
+  const productMoisture = sheet.input({
+    id: 'product.moisture',
+    label: 'Product moisture',
+    unit: '1',
+    figure: machineEntries.get(product.machine)?.['moisture'],
+    allowed: { least: '0', below: '100' },
+  });
+  const tonnes = sheet.input({ id: 'product.tonnes', label: 'Saleable tonnes a year', unit: 't/a', allowed: positive });
+  const hours = sheet.input({
+    id: 'product.hours',
+    label: 'Running hours a year',
+    unit: 'h/a',
+    figure: { value: '8150', low: '7500', high: '8500', unit: 'h/a', source: 'practice', status: 'practice' },
+    allowed: { above: '0', most: '8784' },
+  });
+  sheet.define('product.perHour', 'Saleable tonnes an hour', 't/h', tonnes.dividedBy(hours));
+  return {
+    productMoisture,
+    dryProduct: sheet.define(
+      'product.dry',
+      'Dry mass of a saleable tonne',
+      'bdt/t',
+      productMoisture.complement().times(sheet.constant('1', 'bdt/t')),
+    ),
+    tonnes,
+    hours,
+    compositions: new Map(materials.map((material) => [material.id, compositionOf(sheet, material)])),
+    purchases: new Map(materials.map((material) => [material.id, purchaseOf(sheet, material)])),
+  };
+}
+
+function plantOf(sheet: Sheet, route: Route, mill: Mill): Plant {
+  const machine = machineOf(sheet, route, mill.dryProduct);
+  const lines = route.lines.map((line): LineResult => {
+    const share = shareOf(sheet, route, line.id);
+    const stock = sheet.define(
+      `${route.id}.${line.id}.stock`,
+      'Stock to the blend chest',
+      'bdt/t',
+      machine.stock.times(share),
+      { where: `${route.label}, ${line.label}`, note: 'Fresh fibre stock needed times the share of the line.' },
+    );
+    return lineOf(sheet, route, line, stock, mill.compositions);
+  });
+  return { route, mill, machine, lines };
+}
+
+/** A line's share of the dry fresh stock. The balancing line takes what the others leave, so that shares are always 100 %. */
+function shareOf(sheet: Sheet, route: Route, lineId: string): Quantity {
+  const label = (id: string) => `${route.label}, ${route.lines.find((line) => line.id === id)?.label ?? id}`;
+  const given = (id: string): Quantity =>
+    sheet.input({
+      id: `${route.id}.${id}.share`,
+      label: 'Share of the dry fresh stock',
+      where: label(id),
+      unit: '1',
+      entry: '%',
+      allowed: fraction,
+    });
+  if (lineId !== route.balance) return given(lineId);
+  const others = route.lines.filter((line) => line.id !== route.balance).map((line) => given(line.id));
+  const rest = total(others, '1').complement();
+  const share = others.length === 0 ? rest : rest.within({ least: '0' });
+  return sheet.define(`${route.id}.${lineId}.share`, 'Share of the dry fresh stock', '1', share, {
+    where: label(lineId),
+    note: 'What the other lines leave.',
+    shownIn: '%',
+  });
+}

@@ -1,0 +1,120 @@
+import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
+import type { Statement } from './accounts.ts';
+import { additiveUses } from './additives.ts';
+import { carbonLine } from './carbon.ts';
+import { chemicalUses } from './chemicals.ts';
+import { effluentOf } from './effluent.ts';
+import { electricityUse } from './electricity.ts';
+import { fibreLines } from './fibre-cost.ts';
+import { fixedLines } from './fixed-cost.ts';
+import type { HeatSupply } from './heat-supply.ts';
+import { heatUse } from './heat.ts';
+import type { Plant } from './plant.ts';
+import type { Prices } from './prices.ts';
+import type { Residue } from './residue.ts';
+import { residuesOf } from './residues.ts';
+import type { Sheet } from './sheet.ts';
+import { type LineSpec, writeStatement } from './statement-writer.ts';
+import { waterBalance } from './water.ts';
+import { waterLines } from './water-cost.ts';
+
+/** A route worked out: its statement, and what else is reported about it. */
+export interface RouteModel {
+  readonly plant: Plant;
+  readonly statement: Statement;
+  readonly residues: readonly Residue[];
+}
+
+/** Everything about one tonne by one route, from what the lines and the machine need to the whole cost. */
+export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, prices: Prices): RouteModel {
+  const { route } = plant;
+  const electricity = electricityUse(sheet, plant);
+  const heat = heatUse(sheet, plant);
+  const additives = additiveUses(sheet, plant);
+  const effluent = effluentOf(sheet, plant, additives);
+  const residues = residuesOf(sheet, plant, effluent, heat.total);
+  const polymer = total(
+    residues.streams.map((each) => each.polymer),
+    'kg/t',
+  );
+  const chemicals = chemicalUses(sheet, plant, polymer);
+  const water = waterBalance(sheet, plant, chemicals, residues);
+  const kgPerTonne = constant('1000', 'kg/bdt');
+  const power = (key: string, label: string, use: Quantity): LineSpec => ({
+    account: 'electricity',
+    key,
+    label,
+    amount: use.times(prices.electricity),
+    driverId: `${route.id}.electricity.${key}`,
+    note: 'Electricity used times its price.',
+  });
+  const warmth = (key: string, label: string, use: Quantity): LineSpec => ({
+    account: 'heat',
+    key,
+    label,
+    amount: use.times(supply.price),
+    driverId: `${route.id}.heat.${key}`,
+    note: 'Heat used times its price.',
+  });
+  const lines: LineSpec[] = [
+    ...fibreLines(sheet, plant),
+    power('preparation', 'Preparing stock', electricity.preparation),
+    power('refining', 'Refining', electricity.refining),
+    power('machine', 'Paper machine', electricity.machine),
+    warmth('stock', 'Heating stock', heat.stock),
+    warmth('dryers', 'Dryers', heat.dryers),
+    warmth('other', 'Other heat', heat.other),
+    ...chemicals.map((use): LineSpec => ({
+      account: 'chemicals',
+      key: use.id,
+      label: use.label,
+      amount: use.amount.times(use.price),
+      driverId: `chemical.${use.id}.price`,
+    })),
+    ...additives.map((use): LineSpec => ({
+      account: 'additives',
+      key: use.id,
+      label: use.label,
+      amount: use.amount.times(kgPerTonne).times(use.price),
+      driverId: `additive.${use.id}.price`,
+    })),
+    ...waterLines(sheet, plant, water, effluent, prices),
+    ...residues.streams.map((each): LineSpec => ({
+      account: 'residues',
+      key: each.stream,
+      label: each.label,
+      amount: each.cost,
+      driverId: `${route.id}.residue.${each.stream}.wet`,
+      note: 'Wet tonnes times haulage and gate fee of where they go.',
+    })),
+    {
+      account: 'residues',
+      key: 'landfillTax',
+      label: 'Landfill tax',
+      amount: total(
+        residues.streams.map((each) => each.tax),
+        `${sheet.case.currency}/t`,
+      ),
+      nature: 'policy',
+      note: 'Wet tonnes to landfill times the tax.',
+    },
+    {
+      account: 'credits',
+      key: 'sales',
+      label: 'Residues sold',
+      amount: constant('0', residues.sales.unit).minus(residues.sales),
+      note: 'What is sold, as a credit.',
+    },
+    {
+      account: 'credits',
+      key: 'energy',
+      label: 'Heat from residues',
+      amount: constant('0', residues.sales.unit).minus(residues.heat.times(supply.price)),
+      driverId: `${route.id}.heat.fromResidues`,
+      note: 'Useful heat times the price of the heat it replaces, as a credit.',
+    },
+    carbonLine(sheet, plant, supply, heat, residues),
+    ...fixedLines(sheet, plant),
+  ];
+  return { plant, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
+}

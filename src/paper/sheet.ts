@@ -1,0 +1,124 @@
+import type { Case } from '../case/case.ts';
+import type { Problem } from '../case/problem.ts';
+import type { Bounds } from '../kernel/expression/operation.ts';
+import { type Quantity, constant } from '../kernel/expression/quantity.ts';
+import { GraphBuilder } from '../kernel/graph/graph-builder.ts';
+import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
+import { type Entry, givenFigure } from './entry.ts';
+import { type Figure, provenanceOf } from './figure.ts';
+
+/** How an input introduces itself. `unit` is what the model reckons in; `entry` what people write, where that differs. */
+export interface InputSpec {
+  readonly id: string;
+  readonly label: string;
+  readonly where?: string | undefined;
+  readonly unit: string;
+  readonly entry?: string;
+  readonly figure?: Figure | undefined;
+  readonly allowed?: Bounds;
+}
+
+/** A share or a fraction of something: cannot be negative nor exceed the whole. */
+export const fraction: Bounds = { least: '0', most: '100' };
+export const notNegative: Bounds = { least: '0' };
+export const positive: Bounds = { above: '0' };
+
+/**
+ * Where a model is written down: inputs with the figures of the case or the program's defaults, and named quantities. It notes
+ * what is wrong with the figures given, and which of them nobody asked for.
+ */
+export class Sheet {
+  readonly case: Case;
+  readonly graph = new GraphBuilder();
+  readonly problems: Problem[] = [];
+  readonly #asked = new Set<string>();
+
+  constructor(content: Case) {
+    this.case = content;
+  }
+
+  /** An input that must have a figure; without one, the quantity fails and a problem says so. */
+  input(spec: InputSpec): Quantity {
+    const declaration = this.#declare(spec);
+    if (declaration.given === null && declaration.usual.value === null && !this.#mentioned(spec.id)) {
+      this.problems.push({ kind: 'no figure', id: spec.id, label: declaration.label, unit: declaration.entryUnit });
+    }
+    return this.graph.input(declaration, this.#money(spec.unit));
+  }
+
+  /** An input that is there only if the program has a default for it or the case gives a figure; otherwise nothing at all. */
+  optional(spec: InputSpec): Quantity {
+    return this.has(spec) ? this.input(spec) : constant('0', this.#money(spec.unit));
+  }
+
+  has(spec: InputSpec): boolean {
+    return spec.figure !== undefined || this.isGiven(spec.id);
+  }
+
+  isGiven(id: string): boolean {
+    return Object.hasOwn(this.case.inputs, id);
+  }
+
+  define(
+    id: string,
+    label: string,
+    unit: string,
+    quantity: Quantity,
+    more: { where?: string | undefined; note?: string; shownIn?: string } = {},
+  ): Quantity {
+    const { where, ...rest } = more;
+    return this.graph.define(
+      { id, label, unit: this.#money(unit), ...rest, ...(where === undefined ? {} : { where }) },
+      quantity,
+    );
+  }
+
+  constant(digits: string, unit = '1'): Quantity {
+    return constant(digits, this.#money(unit));
+  }
+
+  /** Ids for which the case gives a figure although the model has no such input. */
+  unasked(): readonly string[] {
+    return Object.keys(this.case.inputs).filter((id) => !this.#asked.has(id));
+  }
+
+  #mentioned(id: string): boolean {
+    return this.problems.some((problem) => 'id' in problem && problem.id === id);
+  }
+
+  #declare(spec: InputSpec): InputDeclaration {
+    this.#asked.add(spec.id);
+    const entryUnit = this.#money(spec.entry ?? (spec.figure?.unit === '%' ? '%' : spec.unit));
+    const entry: Entry = { id: spec.id, label: spec.label, unit: entryUnit, allowed: spec.allowed ?? {} };
+    const given = Object.hasOwn(this.case.inputs, spec.id) ? this.case.inputs[spec.id] : undefined;
+    const found = given === undefined ? null : givenFigure(entry, given);
+    if (found !== null && !found.ok) this.problems.push(...found.problems);
+    return {
+      id: spec.id,
+      label: spec.label,
+      ...(spec.where === undefined ? {} : { where: spec.where }),
+      entryUnit,
+      factor: entryUnit === '%' ? '0.01' : '1',
+      usual: this.#usual(spec.figure),
+      allowed: spec.allowed ?? {},
+      given: found?.ok === true ? found.value : null,
+    };
+  }
+
+  /** Prices of the program's list are in euro; in a case of another currency they are no default, for no rate is assumed. */
+  #usual(figure: Figure | undefined): InputDeclaration['usual'] {
+    const foreign = figure !== undefined && /\bEUR\b/u.test(figure.unit) && this.case.currency !== 'EUR';
+    if (figure === undefined || foreign)
+      return {
+        value: null,
+        low: null,
+        high: null,
+        provenance: { status: 'none', source: foreign ? 'No default in this currency' : 'No default' },
+      };
+    return { value: figure.value, low: figure.low, high: figure.high, provenance: provenanceOf(figure) };
+  }
+
+  #money(unit: string): string {
+    return unit.replaceAll('EUR', this.case.currency);
+  }
+}

@@ -1,0 +1,75 @@
+import type { Quantity } from '../../kernel/expression/quantity.ts';
+import { type StageEntry, type StageKind, chemicalEntries } from '../catalogue.ts';
+import { type Flow, componentLabels, components, flowOf, massOf } from '../components.ts';
+import { type Sheet, notNegative } from '../sheet.ts';
+import { electricityOf, heatOf } from './demand.ts';
+import { removalOf } from './separation.ts';
+import type { StagePlace } from './stage-place.ts';
+import { transformed } from './transform.ts';
+
+/** What one stage does with one bone-dry tonne fed to its line. */
+export interface StageResult {
+  readonly id: string;
+  readonly label: string;
+  readonly kind: StageKind;
+  /** Dry mass that enters, per bdt fed to the line. */
+  readonly feedMass: Quantity;
+  readonly accepts: Flow;
+  /** What leaves, per component; the stream that takes it stands in `streamOf`. */
+  readonly rejects: Flow;
+  readonly streamOf: (component: keyof Flow) => string;
+  /** Per bdt that enters the stage. */
+  readonly electricity: Quantity;
+  readonly heat: Quantity;
+  readonly doses: readonly { readonly chemical: string; readonly dose: Quantity }[];
+}
+
+/** A stage transforms, then separates: accepts = (1 - E)(T feed). Demands are per bone-dry tonne that enters from the stage before. */
+export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed: Flow): StageResult {
+  const feedMass = sheet.define(`${place.id}.feed`, 'Enters the stage, per tonne fed to the line', '1', massOf(feed), {
+    where: place.where,
+  });
+  const turned = transformed(sheet, place, entry, feed);
+  const removal = removalOf(sheet, place, entry);
+  const named = (what: string, verb: string, component: (typeof components)[number], quantity: Quantity): Quantity =>
+    quantity.operation.op === 'constant'
+      ? quantity
+      : sheet.define(`${place.id}.${what}.${component}`, `${componentLabels[component]} ${verb}`, '1', quantity, {
+          where: place.where,
+        });
+  const rejects = flowOf((component) =>
+    named('rejects', 'that leaves here', component, turned[component].times(removal[component])),
+  );
+  const accepts = flowOf((component) =>
+    named('accepts', 'that goes on', component, turned[component].minus(rejects[component])),
+  );
+  const stream =
+    place.stage.filtrate === 'effluent' && entry.washer !== undefined ? 'effluent' : (entry.stream ?? 'coarse');
+  return {
+    id: place.id,
+    label: place.stage.label ?? entry.label,
+    kind: entry.kind,
+    feedMass,
+    accepts,
+    rejects,
+    streamOf: (component) => entry.streams?.[component] ?? stream,
+    electricity: electricityOf(sheet, place, entry, feedMass),
+    heat: heatOf(sheet, place, entry),
+    doses: dosesOf(sheet, place, entry),
+  };
+}
+
+function dosesOf(sheet: Sheet, place: StagePlace, entry: StageEntry): StageResult['doses'] {
+  const chemicals = [...[...chemicalEntries].map(([id, { label }]) => ({ id, label })), ...sheet.case.chemicals];
+  return chemicals.flatMap(({ id, label }) => {
+    const spec = {
+      id: `${place.id}.dose.${id}`,
+      label: `${label}, active`,
+      where: place.where,
+      unit: 'kg/bdt',
+      figure: entry.doses?.[id],
+      allowed: notNegative,
+    };
+    return sheet.has(spec) ? [{ chemical: id, dose: sheet.input(spec) }] : [];
+  });
+}
