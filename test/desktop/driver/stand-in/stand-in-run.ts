@@ -1,0 +1,125 @@
+import { join, resolve } from 'node:path';
+import type { BrowserContext, Page } from 'playwright-core';
+import type { DialogAnswer, Driver, ForeignRequest, SeenDialog } from '../driver.ts';
+import { answerRequest } from './answer-requests.ts';
+import { StandInApp } from './app.ts';
+import { StandInDialogs } from './dialogs.ts';
+import { electronModule, type Parts } from './electron-module.ts';
+import { StandInIpc } from './ipc.ts';
+import { Ledger } from './ledger.ts';
+import { loadMain } from './load-main.ts';
+import { StandInMenus } from './menus.ts';
+import { isPrevented } from './preventable.ts';
+import { StandInProtocols } from './protocols.ts';
+import { StandInSession } from './session.ts';
+import type { StandInWindow } from './window.ts';
+
+/** One run of the program on the stand-in. */
+export class StandInRun implements Driver {
+  readonly #parts: Parts;
+  readonly #end: () => Promise<void>;
+
+  constructor(context: BrowserContext, systemLocale: string, end: () => Promise<void>) {
+    const app = new StandInApp<StandInWindow>(systemLocale);
+    const ledger = new Ledger();
+    this.#end = end;
+    this.#parts = {
+      context,
+      app,
+      ledger,
+      opened: [],
+      ipc: new StandInIpc(),
+      session: new StandInSession(),
+      dialogs: new StandInDialogs(ledger),
+      menus: new StandInMenus(),
+      protocols: new StandInProtocols(() => app.isReady()),
+    };
+  }
+
+  async start(distFolder: string): Promise<void> {
+    const { context, app, opened } = this.#parts;
+    await context.route(
+      () => true,
+      (route) => answerRequest(route, this.#parts),
+    );
+    loadMain(join(resolve(distFolder), 'electron', 'main.cjs'), electronModule(this.#parts));
+    app.becomeReady();
+    // What main does on ready is queued behind a promise.
+    await new Promise(setImmediate);
+    if (opened[0] === undefined) throw new Error('The program opened no window.');
+    await opened[0].loaded;
+  }
+
+  get page(): Page {
+    const page = this.#parts.opened[0]?.page ?? null;
+    if (page === null) throw new Error('The program has opened no window yet.');
+    return page;
+  }
+
+  pages(): readonly Page[] {
+    return this.#parts.opened.flatMap((window) => (window.isDestroyed() ? [] : (window.page ?? [])));
+  }
+
+  title(page = this.page): string {
+    return this.#windowOf(page).getTitle();
+  }
+
+  nextDialog(answer: DialogAnswer): void {
+    this.#parts.dialogs.queue(answer);
+  }
+
+  dialogsSeen(): readonly SeenDialog[] {
+    return this.#parts.dialogs.seen;
+  }
+
+  async clickMenu(id: string): Promise<void> {
+    const { app, menus } = this.#parts;
+    const window = [...app.windows].at(-1);
+    menus.click(id, window, () => app.quit());
+    await window?.webContents.delivered;
+  }
+
+  closeWindow(page = this.page): void {
+    this.#windowOf(page).close();
+  }
+
+  logOff(page = this.page): boolean {
+    return isPrevented(this.#windowOf(page), 'query-session-end', { reasons: ['logoff'] });
+  }
+
+  loseScreen(page = this.page): void {
+    this.#windowOf(page).webContents.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 1 });
+  }
+
+  startAgain(words: readonly string[], workingFolder: string): void {
+    this.#parts.app.emit('second-instance', {}, ['tonne-for-tonne', ...words], workingFolder);
+  }
+
+  requests(): readonly string[] {
+    return this.#parts.ledger.requests;
+  }
+
+  takeForeignRequests(): readonly ForeignRequest[] {
+    return this.#parts.ledger.takeForeignRequests();
+  }
+
+  takePolicyViolations(): readonly string[] {
+    return this.#parts.ledger.takePolicyViolations();
+  }
+
+  hasQuit(): boolean {
+    return this.#parts.app.hasQuit;
+  }
+
+  async close(): Promise<void> {
+    await this.#end();
+    this.#parts.dialogs.settle();
+    this.#parts.ledger.settle();
+  }
+
+  #windowOf(page: Page): StandInWindow {
+    const window = this.#parts.opened.find((candidate) => candidate.page === page);
+    if (window === undefined) throw new Error('This page belongs to no window of the program.');
+    return window;
+  }
+}

@@ -1,0 +1,17 @@
+import { expect, it } from 'vitest';
+import { windowOptions } from '../../electron/window-options.ts';
+
+it('keeps every window apart from the machine', () => {
+  // Exactly these: what loosens a page (webSecurity, allowRunningInsecureContent, experimentalFeatures, webviewTag) is never named.
+  expect(windowOptions('/program/preload.cjs').webPreferences).toEqual({
+    preload: '/program/preload.cjs',
+    contextIsolation: true,
+    sandbox: true,
+    nodeIntegration: false,
+    spellcheck: false,
+  });
+});
+
+it('shows a window only when it is drawn, and never smaller than two routes need', () => {
+  expect(windowOptions('')).toMatchObject({ show: false, minWidth: 800, minHeight: 560 });
+});
