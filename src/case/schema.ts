@@ -81,7 +81,7 @@ const given = v.strictObject({
     v.maxLength(60),
     v.regex(/^-?\d+(\.\d+)?([eE][+-]?\d{1,3})?$/, 'a plain number written as text, such as "12.5"'),
   ),
-  unit: text(40),
+  unit: v.pipe(v.string(), v.minLength(1, 'a unit, "1" for a plain number'), v.maxLength(40)),
   status: v.optional(
     v.picklist(['measured', 'definition', 'read', 'derived', 'memory', 'practice', 'invented', 'none']),
   ),

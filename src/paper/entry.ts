@@ -28,16 +28,22 @@ export function givenFigure(entry: Entry, given: GivenInput): Outcome<FoundFigur
   return outcome({ value: value.value, provenance }, outside(entry, value.value));
 }
 
-/** Reads what a person typed: a number, and a unit if they wrote one. Without a unit the input's own is meant. */
-export function typedFigure(entry: Entry, typed: string): Outcome<string> {
+/** Takes what a person typed apart into a number and a unit ("" where none was written); null where there is no number. */
+export function splitTyped(typed: string): { readonly digits: string; readonly unit: string } | null {
   const match = /^\s*([+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d{1,3})?)\s*(.*?)\s*$/u.exec(typed.replace(/\u2212/gu, '-'));
-  if (match === null) return outcome('', [{ kind: 'not a number', id: entry.id, given: typed }]);
-  const [, digits = '', unit = ''] = match;
-  const value = unit === '' ? outcome(plainDigits(digits), []) : inUnitOf(entry, digits, unit);
+  return match === null ? null : { digits: plainDigits(match[1] ?? ''), unit: match[2] ?? '' };
+}
+
+/** Reads what a person typed into an input: without a unit the input's own is meant. */
+export function typedFigure(entry: Entry, typed: string): Outcome<string> {
+  const parts = splitTyped(typed);
+  if (parts === null) return outcome('', [{ kind: 'not a number', id: entry.id, given: typed }]);
+  const value = inUnitOf(entry, parts.digits, parts.unit);
   return value.ok ? outcome(value.value, outside(entry, value.value)) : value;
 }
 
 function inUnitOf(entry: Entry, digits: string, writtenUnit: string): Outcome<string> {
+  if (writtenUnit === '') return outcome(plainDigits(digits), []);
   const unit = unitFrom(writtenUnit);
   const ambiguous = unit !== null && [...unit.exponents.keys()].some((symbol) => ambiguousSymbols.has(symbol));
   if (ambiguous) return outcome('', [{ kind: 'which ton', id: entry.id, given: writtenUnit }]);

@@ -81,7 +81,16 @@ function residue(sheet: Sheet, plant: Plant, stream: string, composition: Flow, 
     destination,
     share,
     terms: destinationTerms(sheet, destination),
-    wet: wet.times(share),
+    wet: sheet.define(
+      `${id}.wet.${destination.id}`,
+      `${label}, to ${destination.label.toLowerCase()}`,
+      'wet-t/t',
+      wet.times(share),
+      {
+        where,
+        note: 'The stream times the share that goes there.',
+      },
+    ),
   }));
   const money = `${sheet.case.currency}/t`;
   const polymer = {

@@ -1,0 +1,37 @@
+import type { Case } from '../case/case.ts';
+import type { Problem } from '../case/problem.ts';
+import { chemicalEntries, machineEntries, materialEntries, stageEntries } from './catalogue.ts';
+
+/** Names in a case that the program's lists of materials, machines, stages and chemicals do not hold. */
+export function catalogueProblems(content: Case): readonly Problem[] {
+  const chemicals = [...chemicalEntries.keys(), ...content.chemicals.map((chemical) => chemical.id)];
+  const problems: Problem[] = [
+    ...unknown('product.machine', content.product.machine, 'machine', [...machineEntries.keys()]),
+  ];
+  content.materials.forEach(({ like }, m) => {
+    if (like !== undefined)
+      problems.push(...unknown(`materials.${String(m)}.like`, like, 'material', [...materialEntries.keys()]));
+  });
+  content.routes.forEach((route, r) => {
+    const at = `routes.${String(r)}`;
+    if (route.machine !== undefined)
+      problems.push(...unknown(`${at}.machine`, route.machine, 'machine', [...machineEntries.keys()]));
+    route.machineChemicals.forEach((chemical, c) =>
+      problems.push(...unknown(`${at}.machineChemicals.${String(c)}`, chemical, 'chemical', chemicals)),
+    );
+    route.lines.forEach((line, l) => {
+      line.stages.forEach((stage, s) =>
+        problems.push(
+          ...unknown(`${at}.lines.${String(l)}.stages.${String(s)}.like`, stage.like, 'stage', [
+            ...stageEntries.keys(),
+          ]),
+        ),
+      );
+    });
+  });
+  return problems;
+}
+
+function unknown(path: string, given: string, what: string, known: readonly string[]): readonly Problem[] {
+  return known.includes(given) ? [] : [{ kind: 'unknown reference', path, given, what, known }];
+}

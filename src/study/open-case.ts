@@ -1,0 +1,67 @@
+import type { Case, GivenInput } from '../case/case.ts';
+import { type Outcome, type Problem, outcome } from '../case/problem.ts';
+import { readCase } from '../case/read-case.ts';
+import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
+import { catalogueProblems } from '../paper/catalogue-problems.ts';
+import { splitTyped } from '../paper/entry.ts';
+import { type Model, buildModel } from '../paper/model.ts';
+import { Values } from './values.ts';
+
+/** A case with its model and its values: what every study starts from. Never changed; a change gives a new one. */
+export interface OpenCase {
+  readonly content: Case;
+  readonly model: Model;
+  readonly values: Values;
+  /** Inputs that have no figure yet: what depends on them cannot be worked out. */
+  readonly gaps: readonly Problem[];
+}
+
+/** Reads a case file and works it out. Figures that are missing do not stop it; figures that are wrong do. */
+export function openCase(text: string): Outcome<OpenCase> {
+  const read = readCase(text);
+  return read.ok ? workOut(read.value) : read;
+}
+
+function workOut(content: Case): Outcome<OpenCase> {
+  const strange = catalogueProblems(content);
+  if (strange.length > 0) return outcome({} as OpenCase, strange);
+  const model = buildModel(content);
+  const gaps = model.problems.filter((problem) => problem.kind === 'no figure');
+  const faults = model.problems.filter((problem) => problem.kind !== 'no figure');
+  return faults.length > 0
+    ? outcome({} as OpenCase, faults)
+    : outcome({ content, model, values: new Values(model.graph), gaps }, []);
+}
+
+/** Gives an input a figure as typed: a number, and a unit if one was written ("0.12 EUR/kWh"). The case is worked out anew. */
+export function changeInput(
+  open: OpenCase,
+  id: string,
+  typed: string,
+  told: Pick<GivenInput, 'status' | 'source'> = {},
+): Outcome<OpenCase> {
+  const parts = splitTyped(typed);
+  if (parts === null) return outcome(open, [{ kind: 'not a number', id, given: typed }]);
+  // An empty unit means the input's own; what is kept is always the input's own unit, by name.
+  const changed = workOut(withInput(open.content, id, { value: parts.digits, unit: parts.unit, ...told }));
+  if (!changed.ok) return changed;
+  const input = changed.value.model.graph.inputs.find((each) => each.id === id);
+  const kept = input === undefined ? null : keptInput(input, told);
+  return kept === null ? changed : outcome({ ...changed.value, content: withInput(open.content, id, kept) }, []);
+}
+
+/** Takes the figure a person gave away again, so that the default is in force. */
+export function restoreDefault(open: OpenCase, id: string): Outcome<OpenCase> {
+  return workOut({
+    ...open.content,
+    inputs: Object.fromEntries(Object.entries(open.content.inputs).filter(([key]) => key !== id)),
+  });
+}
+
+function withInput(content: Case, id: string, given: GivenInput): Case {
+  return { ...content, inputs: { ...content.inputs, [id]: given } };
+}
+
+function keptInput(input: InputDeclaration, told: Pick<GivenInput, 'status' | 'source'>): GivenInput | null {
+  return input.given === null ? null : { value: input.given.value, unit: input.entryUnit, ...told };
+}
