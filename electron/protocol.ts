@@ -29,7 +29,7 @@ const safeguards = {
 const plainPath = /^(?:\/[A-Za-z0-9_-][A-Za-z0-9._-]*)+$/;
 
 /** The file that an address means, or null where it means none inside the folder. */
-export async function fileOfAddress(folder: string, address: string): Promise<string | null> {
+async function fileOfAddress(folder: string, address: string): Promise<string | null> {
   if (!isOwnAddress(address)) return null;
   // Cut from the text as it came: the URL parser would quietly fold "../" away.
   const path = /^[^:]+:\/\/[^/?#]+([^?#]*)/.exec(address)?.[1] ?? '';
