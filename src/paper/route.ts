@@ -116,5 +116,14 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
     carbonLine(sheet, plant, supply, heat, residues),
     ...fixedLines(sheet, plant),
   ];
+  const { preparation, refining, machine } = electricity;
+  const treatment = sheet.graph.later(`${route.id}.electricity.effluent`, 'kWh/t');
+  sheet.define(
+    `${route.id}.electricity.total`,
+    'Electricity needed',
+    'kWh/t',
+    total([preparation, refining, machine, treatment], 'kWh/t'),
+    { where: route.label, note: 'Preparation, refining, machine and effluent treatment.' },
+  );
   return { plant, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
 }

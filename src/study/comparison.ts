@@ -108,7 +108,6 @@ function accountMoney(values: Values, routeId: string): readonly AccountMoney[] 
 function routeComparison({ content, values }: OpenCase, { plant, statement, residues }: RouteModel): RouteComparison {
   const { id, label } = plant.route;
   const whole = money(values, statement.totalId, statement.totalPerYearId);
-  const use = (name: string) => values.number(`${id}.electricity.${name}`);
   const water =
     plant.route.water === 'effluent given'
       ? { fresh: `${id}.water.fresh`, effluent: `${id}.effluent` }
@@ -125,7 +124,7 @@ function routeComparison({ content, values }: OpenCase, { plant, statement, resi
       costPerTonneWithoutPolicy: values.number(statement.withoutPolicyId),
     },
     energy: {
-      electricity: use('preparation') + use('refining') + use('machine') + use('effluent'),
+      electricity: values.number(`${id}.electricity.total`),
       heat: values.number(`${id}.heat.total`),
     },
     lines: plant.lines.map((line) => ({

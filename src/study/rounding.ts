@@ -36,3 +36,8 @@ export function shownDifference(minuend: string, subtrahend: string, decimals: n
 export function rounded(digits: string, decimals: number): string {
   return new Decimal(digits).toFixed(decimals, Decimal.ROUND_HALF_EVEN);
 }
+
+/** The digits times a power of ten, exactly. */
+export function shifted(digits: string, power: number): string {
+  return new Decimal(digits).times(new Decimal(10).pow(power)).toString();
+}

@@ -3,6 +3,7 @@ import type { Graph, Node } from '../graph/graph.ts';
 import { inForce } from '../graph/input-declaration.ts';
 import { Decimal } from './decimal-settings.ts';
 import { Failure, type Reason } from './failure.ts';
+import { type BoundTest, boundTests } from './keeps-bounds.ts';
 
 export type DecimalOutcome = Decimal | Failure;
 
@@ -13,9 +14,6 @@ export type DecimalValues = readonly DecimalOutcome[];
 export type Changes = ReadonlyMap<string, string>;
 
 const zero = new Decimal(0);
-
-/** A limit read once: a comparison that must not hold. */
-type BoundTest = (value: Decimal) => boolean;
 
 /** What of a graph can be read once and used for every evaluation: fixed numbers, limits, and the figures in force. */
 interface Prepared {
@@ -114,18 +112,4 @@ function checked(value: Decimal, at: number, bounds: Bounds, tests: readonly Bou
   return tests.some((breaks) => breaks(value))
     ? new Failure(at, { kind: 'outside', value: value.toString(), bounds })
     : value;
-}
-
-function boundTests({ least, most, above, below }: Bounds): readonly BoundTest[] {
-  const tests: BoundTest[] = [];
-  const add = (limit: string | undefined, breaks: (value: Decimal, limit: Decimal) => boolean): void => {
-    if (limit === undefined) return;
-    const read = new Decimal(limit);
-    tests.push((value) => breaks(value, read));
-  };
-  add(least, (value, limit) => value.lessThan(limit));
-  add(most, (value, limit) => value.greaterThan(limit));
-  add(above, (value, limit) => value.lessThanOrEqualTo(limit));
-  add(below, (value, limit) => value.greaterThanOrEqualTo(limit));
-  return tests;
 }

@@ -100,7 +100,7 @@ export function evaluateFloat(
         break;
       }
       case codes.power:
-        values[step] = finite(Math.pow(values[args[start]!]!, values[args[start + 1]!]!));
+        values[step] = power(values[args[start]!]!, values[args[start + 1]!]!);
         break;
       case codes.lesser:
         values[step] = Math.min(values[args[start]!]!, values[args[start + 1]!]!);
@@ -137,8 +137,10 @@ function chosen(value: number, limit: number, above: number, otherwise: number):
   return value > limit ? above : otherwise;
 }
 
-function finite(value: number): number {
-  return Number.isFinite(value) ? value : NaN;
+/** Anything to the power 0 is 1 for the machine, even what could not be worked out; here that stays a failure. */
+function power(base: number, exponent: number): number {
+  const result = Number.isNaN(base) ? NaN : Math.pow(base, exponent);
+  return Number.isFinite(result) ? result : NaN;
 }
 
 function isWithin(value: number, { least, most, above, below }: Bounds): boolean {

@@ -1,3 +1,4 @@
+import { keepsBounds } from '../evaluate/keeps-bounds.ts';
 import { UnitMismatch } from '../units/unit-mismatch.ts';
 import { type Unit, dimensionless, divideUnits, multiplyUnits, parseUnit } from '../units/unit.ts';
 import type { Bounds, Operation } from './operation.ts';
@@ -29,6 +30,7 @@ export class Quantity {
   }
 
   plus(other: Quantity): Quantity {
+    this.#mustMatch('adding', other);
     return total([this, other], this.unit);
   }
 
@@ -79,7 +81,8 @@ export class Quantity {
 
   /** The same number; a failure where it leaves the bounds. */
   within(bounds: Bounds): Quantity {
-    return this.operation.op === 'constant' ? this : new Quantity({ op: 'within', args: [this], bounds }, this.unit);
+    const isSafe = this.operation.op === 'constant' && keepsBounds(this.operation.digits, bounds);
+    return isSafe ? this : new Quantity({ op: 'within', args: [this], bounds }, this.unit);
   }
 
   /** 1 - this, for a share or a fraction. */
@@ -106,7 +109,10 @@ export function constant(digits: string, unit: Unit | string = dimensionless): Q
 export function total(terms: readonly Quantity[], unit: Unit | string): Quantity {
   const common = typeof unit === 'string' ? parseUnit(unit) : unit;
   for (const term of terms) {
-    if (term.unit !== common) throw new UnitMismatch('adding', describe(term), { name: 'a sum', unit: common });
+    if (term.unit === common) continue;
+    const fitting = terms.find((each) => each.unit === common);
+    const sum = fitting === undefined ? { name: 'a sum', unit: common } : describe(fitting);
+    throw new UnitMismatch('adding', describe(term), sum);
   }
   const present = terms.filter((term) => !isConstant(term, '0'));
   const [first] = present;

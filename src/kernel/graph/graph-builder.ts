@@ -10,10 +10,10 @@ export class GraphBuilder {
   readonly #named = new Map<string, Quantity>();
   readonly #inputs = new Map<string, InputDeclaration>();
 
-  /** The same id gives the same input: two routes that buy one material share its price. */
+  /** The same id gives the same input: two routes that buy one material share its price. Another unit under that id is refused. */
   input(declaration: InputDeclaration, unit: string): Quantity {
     const known = this.#named.get(declaration.id);
-    if (known !== undefined) return known;
+    if (known !== undefined) return this.#shared(known, declaration.id, unit);
     const shownIn = declaration.entryUnit === unit ? {} : { shownIn: declaration.entryUnit };
     const where = declaration.where === undefined ? {} : { where: declaration.where };
     const named = { id: declaration.id, label: declaration.label, ...where, ...shownIn };
@@ -43,6 +43,17 @@ export class GraphBuilder {
   /** A quantity that is defined further on. Rings are found when the graph is built. */
   later(id: string, unit: string): Quantity {
     return new Quantity({ op: 'later', args: [], id }, parseUnit(unit));
+  }
+
+  #shared(known: Quantity, id: string, unit: string): Quantity {
+    if (!this.#inputs.has(id)) throw new Error(`"${id}" is worked out, and cannot be an input as well`);
+    const wanted = parseUnit(unit);
+    if (wanted === known.unit) return known;
+    const [before, now] = [
+      { name: 'before', unit: known.unit },
+      { name: 'now', unit: wanted },
+    ];
+    throw new UnitMismatch(`the input "${id}" is asked for in two units:`, before, now);
   }
 
   build(): Graph {

@@ -1,4 +1,6 @@
 import type { Quantity } from '../expression/quantity.ts';
+import { UnitMismatch } from '../units/unit-mismatch.ts';
+import type { Unit } from '../units/unit.ts';
 import type { Node } from './graph.ts';
 
 /** The model itself is wrong: some quantities are worked out from one another in a ring. */
@@ -20,7 +22,9 @@ export function order(wanted: readonly Quantity[], named: ReadonlyMap<string, Qu
   const done = new Map<Quantity, number>();
   const path = new Set<Quantity>();
   const parts = (quantity: Quantity): readonly Quantity[] =>
-    quantity.operation.op === 'later' ? [promised(quantity.operation.id, named)] : quantity.operation.args;
+    quantity.operation.op === 'later'
+      ? [promised(quantity.operation.id, quantity.unit, named)]
+      : quantity.operation.args;
   const stack = [...wanted].reverse().map((quantity) => ({ quantity, next: 0 }));
   for (let top = stack.at(-1); top !== undefined; top = stack.at(-1)) {
     const { quantity } = top;
@@ -51,10 +55,15 @@ export function order(wanted: readonly Quantity[], named: ReadonlyMap<string, Qu
   return nodes;
 }
 
-function promised(id: string, named: ReadonlyMap<string, Quantity>): Quantity {
+function promised(id: string, unit: Unit, named: ReadonlyMap<string, Quantity>): Quantity {
   const quantity = named.get(id);
   if (quantity === undefined) throw new Error(`"${id}" was promised and never defined`);
-  return quantity;
+  if (quantity.unit === unit) return quantity;
+  throw new UnitMismatch(
+    `"${id}" is promised otherwise than defined:`,
+    { name: 'the promise', unit },
+    { name: 'the definition', unit: quantity.unit },
+  );
 }
 
 function ringFrom(start: Quantity, path: readonly Quantity[]): string[] {

@@ -8,6 +8,10 @@ export interface SymbolWorth {
   readonly of: string;
 }
 
+// Far more digits than the reckoning keeps: a factor such as 17.896796928/0.90718474 never ends, and cut at 34 digits it would turn
+// 0.90718474 hpd/bdst into 17.8967...0001 kWh/bdt.
+const Long = Decimal.clone({ precision: 80 });
+
 /** The number that turns a figure typed in `entered` into `wanted`, as digits; null where the two are not the same kind of thing. */
 export function entryFactor(entered: Unit, wanted: Unit, worths: ReadonlyMap<string, SymbolWorth>): string | null {
   const from = inBaseSymbols(entered, worths);
@@ -17,11 +21,11 @@ export function entryFactor(entered: Unit, wanted: Unit, worths: ReadonlyMap<str
 }
 
 function inBaseSymbols(unit: Unit, worths: ReadonlyMap<string, SymbolWorth>): { unit: string; factor: Decimal } {
-  let factor = new Decimal(1);
+  let factor = new Long(1);
   const parts: string[] = [];
   for (const [symbol, power] of unit.exponents) {
     const worth = worths.get(symbol);
-    factor = worth === undefined ? factor : factor.times(new Decimal(worth.worth).pow(power));
+    factor = worth === undefined ? factor : factor.times(new Long(worth.worth).pow(power));
     const base = worth === undefined ? symbol : worth.of;
     if (base !== '1') parts.push(`${base}^${String(power)}`);
   }

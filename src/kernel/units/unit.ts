@@ -10,16 +10,20 @@ export interface Unit {
 
 const known = new Map<string, Unit>();
 
-/** Reads "EUR/kWh", "kg/bdt", "EUR*a/t" or "1"; each "/" puts the one symbol after it below the line. Throws on malformed text. */
+/**
+ * Reads "EUR/kWh", "kg/bdt", "EUR*a/t" or "1"; each "/" puts the one symbol after it below the line. Throws on malformed text, and on
+ * powers of three digits: no quantity has them, and reckoning with one would take for ever.
+ */
 export function parseUnit(text: string): Unit {
   const cached = known.get(text);
   if (cached !== undefined) return cached;
   const exponents = new Map<string, number>();
-  const pattern = /([*/]?)\s*([\p{L}%][\p{L}\d%-]*|1)(?:\^(-?\d+))?\s*/uy;
+  const pattern = /([*/]?)\s*([\p{L}%][\p{L}\d%-]*|1)(?:\^(-?\d{1,2}))?\s*/uy;
+  if (text.trim() === '') throw new Error('Not a unit: ""');
   while (pattern.lastIndex < text.length) {
-    const at = pattern.lastIndex;
+    const isFirst = pattern.lastIndex === 0;
     const match = pattern.exec(text);
-    if (match === null || (at > 0 && match[1] === '')) throw new Error(`Not a unit: "${text}"`);
+    if (match === null || match[1] === (isFirst ? '*' : '')) throw new Error(`Not a unit: "${text}"`);
     const symbol = match[2] ?? '';
     const power = Number(match[3] ?? '1') * (match[1] === '/' ? -1 : 1);
     if (symbol !== '1') exponents.set(symbol, (exponents.get(symbol) ?? 0) + power);

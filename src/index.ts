@@ -1,0 +1,17 @@
+/**
+ * The engine, as its users see it: open a case, change an input, compare, explain, write it down again. All of it is pure: text and
+ * numbers go in, data comes out.
+ */
+export { type Outcome, type Problem } from './case/problem.ts';
+export type { Bounds } from './kernel/expression/operation.ts';
+export type { Status } from './kernel/graph/input-declaration.ts';
+export { explain } from './report/explanation-view.ts';
+export type { Explanation, Ingredient } from './report/explanation.ts';
+export { spreadOf } from './report/spread-view.ts';
+export type * from './report/spread.ts';
+export { caseText } from './study/case-text.ts';
+export { type Comparison, compare } from './study/comparison.ts';
+export { type OpenCase, changeInput, openCase, restoreDefault } from './study/open-case.ts';
+export { formatNumber } from './wording/number-format.ts';
+export { problemSentence } from './wording/problem-sentence.ts';
+export { unitLabel } from './wording/unit-label.ts';

@@ -1,0 +1,24 @@
+import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
+import { inForce } from '../kernel/graph/input-declaration.ts';
+import type { InputView } from './spread.ts';
+
+/** An input as it is shown and listed. */
+export function inputView(input: InputDeclaration): InputView {
+  const { usual, given } = input;
+  const provenance = given?.provenance ?? usual.provenance;
+  return {
+    id: input.id,
+    label: input.label,
+    where: input.where ?? '',
+    value: inForce(input) ?? '',
+    unit: input.entryUnit,
+    low: usual.low,
+    high: usual.high,
+    allowed: input.allowed,
+    status: provenance.status,
+    source: provenance.source,
+    note: provenance.note ?? '',
+    touched: given !== null,
+    usual: given === null ? null : usual.value,
+  };
+}

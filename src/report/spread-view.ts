@@ -1,0 +1,142 @@
+import { type CostLine, accounts, groupIdOf, groupPerYearIdOf, groups } from '../paper/accounts.ts';
+import type { FacingLines } from '../paper/difference.ts';
+import { Failure } from '../kernel/evaluate/failure.ts';
+import { nodeNamed } from '../kernel/graph/graph.ts';
+import { checksOf } from '../study/checks.ts';
+import type { OpenCase } from '../study/open-case.ts';
+import { cautionsOf } from '../study/warnings.ts';
+import { cautionSentence } from '../wording/caution-sentence.ts';
+import { amountsOf, differenceAmount, wholeAmount } from './amounts.ts';
+import { inputView } from './input-view.ts';
+import type { Amount, Driver, RouteHead, Spread, SpreadGroup, SpreadRow, SpreadSide } from './spread.ts';
+import { stepsPhrase } from './steps-phrase.ts';
+
+const checkLabels = {
+  mass: 'Mass closes',
+  machine: 'Machine balance closes',
+  costs: 'Costs add up',
+  difference: 'Difference adds up',
+} as const;
+
+/** The home page of an open case: two routes face to face, and what separates them. */
+export function spreadOf(open: OpenCase): Spread {
+  const { content, model } = open;
+  const { baseId, withId, totalId, totalPerYearId } = model.difference;
+  const base = routeHead(open, baseId);
+  const head = routeHead(open, withId);
+  return {
+    title: content.title,
+    currency: content.currency,
+    priceYear: content.priceYear,
+    product: { name: content.product.name, moistureInput: 'product.moisture', tonnesInput: 'product.tonnes' },
+    base,
+    with: head,
+    difference: differenceAmount(open, { perTonneId: totalId, perYearId: totalPerYearId }, head.total, base.total),
+    groups: ledger(open, base.total, head.total),
+    checks: checksOf(open).map(({ id, kept }) => ({ id, kept, label: checkLabels[id] })),
+    warnings: cautionsOf(open).map((caution, place) => ({
+      id: `${caution.kind} ${String(place)}`,
+      sentence: cautionSentence(caution),
+      about: caution.about === '' ? null : caution.about,
+    })),
+    inputs: Object.fromEntries(model.graph.inputs.map((input) => [input.id, inputView(input)])),
+  };
+}
+
+function routeHead(open: OpenCase, id: string): RouteHead {
+  const route = open.model.routes.find((each) => each.plant.route.id === id);
+  if (route === undefined) throw new Error(`No route "${id}"`);
+  const origins = new Map(open.content.materials.map((material) => [material.id, material.origin]));
+  const isRecovered = route.plant.route.lines.some((line) =>
+    line.recipe.some((grade) => origins.get(grade.material) !== 'virgin'),
+  );
+  const kind = isRecovered ? 'recovered' : 'virgin';
+  const { totalId, totalPerYearId } = route.statement;
+  return {
+    id,
+    label: route.plant.route.label,
+    kind,
+    steps: stepsPhrase(route.plant, kind, origins),
+    total: wholeAmount(open, { perTonneId: totalId, perYearId: totalPerYearId }),
+  };
+}
+
+function ledger(open: OpenCase, baseTotal: Amount, withTotal: Amount): readonly SpreadGroup[] {
+  const { baseId, withId, rows } = open.model.difference;
+  const idsOf = (routeId: string) =>
+    groups.map(({ id }) => ({ perTonneId: groupIdOf(routeId, id), perYearId: groupPerYearIdOf(routeId, id) }));
+  const baseAmounts = amountsOf(open, idsOf(baseId), baseTotal);
+  const withAmounts = amountsOf(open, idsOf(withId), withTotal);
+  return groups.flatMap(({ id, label }, place): SpreadGroup[] => {
+    const base = baseAmounts[place];
+    const other = withAmounts[place];
+    if (base === undefined || other === undefined) return [];
+    const own = rows.filter((row) => accounts.find((account) => account.id === row.account)?.group === id);
+    const ids = { perTonneId: groupIdOf('difference', id), perYearId: groupPerYearIdOf('difference', id) };
+    return [
+      {
+        id,
+        label,
+        base,
+        with: other,
+        difference: differenceAmount(open, ids, other, base),
+        rows: spreadRows(open, own, base, other),
+      },
+    ];
+  });
+}
+
+function spreadRows(open: OpenCase, rows: readonly FacingLines[], base: Amount, other: Amount): readonly SpreadRow[] {
+  const sides = (pick: (row: FacingLines) => CostLine | null, whole: Amount): ReadonlyMap<FacingLines, SpreadSide> => {
+    const present = rows.flatMap((row) => {
+      const line = pick(row);
+      return line === null ? [] : [{ row, line }];
+    });
+    const amounts = amountsOf(
+      open,
+      present.map(({ line }) => line),
+      whole,
+    );
+    return new Map(
+      present.flatMap(({ row, line }, place) =>
+        amounts[place] === undefined
+          ? []
+          : [[row, { label: line.label, amount: amounts[place], driver: driverOf(open, line.driverId) }]],
+      ),
+    );
+  };
+  const left = sides((row) => row.base, base);
+  const right = sides((row) => row.with, other);
+  return rows
+    .map((row): SpreadRow => {
+      const [baseSide, withSide] = [left.get(row) ?? null, right.get(row) ?? null];
+      const difference = differenceAmount(open, row, withSide?.amount ?? null, baseSide?.amount ?? null);
+      return {
+        key: `${row.account}.${row.with?.key ?? row.base?.key ?? ''}`,
+        base: baseSide,
+        with: withSide,
+        difference,
+      };
+    })
+    .filter((row) => !isEmpty(row));
+}
+
+/** A line that is nothing on both pages and that no input sets would only take room. */
+function isEmpty({ base, with: other }: SpreadRow): boolean {
+  const isNothing = (side: SpreadSide | null): boolean =>
+    side === null || (side.amount.perTonne === 0 && side.driver?.kind !== 'input');
+  return isNothing(base) && isNothing(other);
+}
+
+function driverOf({ model, values }: OpenCase, id: string | null): Driver | null {
+  if (id === null) return null;
+  if (model.graph.inputs.some((input) => input.id === id)) return { kind: 'input', id };
+  if (!values.has(id)) return null;
+  const value = values.of(id);
+  return {
+    kind: 'result',
+    id,
+    value: value instanceof Failure ? NaN : value.toNumber(),
+    unit: nodeNamed(model.graph, id).unit.text,
+  };
+}
