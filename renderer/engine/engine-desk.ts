@@ -1,0 +1,58 @@
+import {
+  caseText,
+  changeInput,
+  explain,
+  openCase,
+  problemSentence,
+  restoreDefault,
+  spreadOf,
+  type OpenCase,
+} from '../../src/index.ts';
+import type { Answers, CaseAnswer, QuestionName, Questions } from './messages.ts';
+
+// Enough for a long way back; each holds a compiled case of some hundred kilobytes.
+const mostKept = 60;
+
+type Opened = ReturnType<typeof openCase>;
+
+/** Holds the open case on the worker's side and answers what the screen asks about it. */
+export class EngineDesk {
+  #open: OpenCase | null = null;
+  /** Cases of this sitting by their text: undo and redo come back to them without building them again. */
+  readonly #kept = new Map<string, OpenCase>();
+
+  readonly #answers: { readonly [Name in QuestionName]: (question: Questions[Name]) => Answers[Name] } = {
+    open: ({ text }) => {
+      const kept = this.#kept.get(text);
+      return this.#take(kept === undefined ? openCase(text) : { ok: true, value: kept });
+    },
+    change: ({ id, typed }) => this.#take(changeInput(this.#current(), id, typed)),
+    restore: ({ id }) => this.#take(restoreDefault(this.#current(), id)),
+    explain: ({ ids }) => ids.map((id) => explain(this.#current(), id)),
+  };
+
+  answer<Name extends QuestionName>(name: Name, question: Questions[Name]): Answers[Name] {
+    return this.#answers[name](question);
+  }
+
+  /** A refused case or figure leaves the one in force as it is. */
+  #take(outcome: Opened): CaseAnswer {
+    if (!outcome.ok) return { kind: 'refused', sentences: outcome.problems.map(problemSentence) };
+    this.#open = outcome.value;
+    const text = caseText(outcome.value);
+    this.#keep(text, outcome.value);
+    return { kind: 'case', state: { text, spread: spreadOf(outcome.value) } };
+  }
+
+  #keep(text: string, open: OpenCase): void {
+    this.#kept.delete(text);
+    this.#kept.set(text, open);
+    const [oldest] = this.#kept.keys();
+    if (this.#kept.size > mostKept && oldest !== undefined) this.#kept.delete(oldest);
+  }
+
+  #current(): OpenCase {
+    if (this.#open === null) throw new Error('A figure was asked for before a case was open.');
+    return this.#open;
+  }
+}

@@ -1,0 +1,37 @@
+import type { Explanation, Spread } from '../../src/index.ts';
+
+/** What the screen may ask of the engine, by name. */
+export interface Questions {
+  readonly open: { readonly text: string };
+  readonly change: { readonly id: string; readonly typed: string };
+  readonly restore: { readonly id: string };
+  readonly explain: { readonly ids: readonly string[] };
+}
+
+/** A case as the screen holds it: its canonical text, and what is worked out from it. */
+export interface CaseState {
+  readonly text: string;
+  readonly spread: Spread;
+}
+
+export type CaseAnswer =
+  | { readonly kind: 'case'; readonly state: CaseState }
+  | { readonly kind: 'refused'; readonly sentences: readonly string[] };
+
+export interface Answers {
+  readonly open: CaseAnswer;
+  readonly change: CaseAnswer;
+  readonly restore: CaseAnswer;
+  readonly explain: readonly (Explanation | null)[];
+}
+
+export type QuestionName = keyof Questions;
+
+/** The ticket comes back on the answer, so that each finds the question it belongs to. */
+export type Asked = {
+  [Name in QuestionName]: { readonly ticket: number; readonly name: Name; readonly question: Questions[Name] };
+}[QuestionName];
+
+export type Answered =
+  | { readonly ticket: number; readonly answer: Answers[QuestionName] }
+  | { readonly ticket: number; readonly fault: string };

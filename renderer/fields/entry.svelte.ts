@@ -1,0 +1,87 @@
+import type { InputView } from '../../src/index.ts';
+import type { Book } from '../session/book.svelte.ts';
+import type { OpenEntry } from '../session/entry-in-hand.ts';
+import { readEntry, type EntryChoice } from './read-entry.ts';
+
+interface Doubt {
+  readonly sentences: readonly string[];
+  readonly choices: readonly EntryChoice[];
+}
+
+/** What is being typed into one slot. The figure in force stays until what is typed can be read and is allowed. */
+export class Entry implements OpenEntry {
+  readonly #book: Book;
+  readonly #input: () => InputView;
+  #draft = $state.raw<string | null>(null);
+  #doubt = $state.raw<Doubt | null>(null);
+  #hasFocus = $state.raw(false);
+
+  readonly text = $derived.by(() => {
+    if (this.#draft !== null) return this.#draft;
+    const { value } = this.#input();
+    return this.#hasFocus ? this.#book.numbers.typing(value) : this.#book.numbers.digits(value);
+  });
+
+  constructor(book: Book, input: () => InputView) {
+    this.#book = book;
+    this.#input = input;
+  }
+
+  /** Why the figure typed is not in force; null when it is. */
+  get doubt(): Doubt | null {
+    return this.#doubt;
+  }
+
+  get isPending(): boolean {
+    return this.#draft !== null;
+  }
+
+  type(text: string): void {
+    this.#draft = text;
+    this.#doubt = null;
+    this.#book.inHand.take(this);
+  }
+
+  enter(): void {
+    this.#hasFocus = true;
+  }
+
+  leave(): Promise<boolean> {
+    this.#hasFocus = false;
+    return this.commit();
+  }
+
+  async commit(): Promise<boolean> {
+    if (this.#draft === null) return true;
+    const reading = readEntry(this.#draft, this.#book.numbers.decimalMark);
+    switch (reading.kind) {
+      case 'read':
+        return this.choose(reading.typed);
+      case 'either':
+        this.#doubt = { sentences: [reading.sentence], choices: reading.choices };
+        return false;
+      case 'unreadable':
+        this.#doubt = { sentences: [reading.sentence], choices: [] };
+        return false;
+    }
+  }
+
+  /** Puts a reading in force, unless the engine refuses it. */
+  async choose(typed: string): Promise<boolean> {
+    const drafted = this.#draft;
+    const sentences = await this.#book.session.change(this.#input().id, typed);
+    if (sentences.length > 0) {
+      this.#doubt = { sentences, choices: [] };
+      return false;
+    }
+    // Typing may have gone on while the engine worked; then there is a newer draft to keep.
+    if (this.#draft === drafted) this.revert();
+    return true;
+  }
+
+  revert(): void {
+    this.#draft = null;
+    this.#doubt = null;
+    this.#book.inHand.release(this);
+  }
+}

@@ -1,0 +1,70 @@
+import { formatNumber } from '../../src/wording/number-format.ts';
+import { unitLabel } from '../../src/wording/unit-label.ts';
+
+// Figures of a working carry enough digits to be checked, and no more; the full value stands below them.
+const workingDigits = 6;
+const driverDigits = 3;
+
+/** How figures are written for this person and this case: separators of the locale, money in the case's currency. */
+export class NumberStyle {
+  readonly locale: string;
+  readonly currency: string;
+  /** "€", or the code where the currency has no symbol of its own. */
+  readonly symbol: string;
+  readonly decimalMark: string;
+
+  constructor(locale: string, currency: string) {
+    this.locale = locale;
+    this.currency = currency;
+    this.symbol = currencySymbol(locale, currency);
+    this.decimalMark =
+      new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.';
+  }
+
+  /** Plain digits as they are, with this locale's separators; nothing stays nothing. */
+  digits(plain: string): string {
+    return plain === '' ? '' : formatNumber(plain, { locale: this.locale });
+  }
+
+  /** Plain digits as one types them: without grouping, so that a comma typed between them can only be meant. */
+  typing(plain: string): string {
+    return plain.replace('.', this.decimalMark).replace('-', '\u2212');
+  }
+
+  difference(plain: string): string {
+    return plain === '' ? '' : formatNumber(plain, { locale: this.locale, sign: true });
+  }
+
+  magnitude(plain: string): string {
+    return this.digits(plain.replace('-', ''));
+  }
+
+  /** A result that drives a line: "33", "0.0993". */
+  driver(value: number): string {
+    const whole = Math.abs(value) >= 100;
+    return formatNumber(value, { locale: this.locale, ...(whole ? { decimals: 0 } : { significant: driverDigits }) });
+  }
+
+  /** A result in a working: money of a tonne or a year in cents, everything else to six digits. */
+  result(value: number, unit: string): string {
+    const isMoney = unit === `${this.currency}/t` || unit === `${this.currency}/a` || unit === this.currency;
+    return formatNumber(value, {
+      locale: this.locale,
+      ...(isMoney ? { decimals: 2 } : { significant: workingDigits }),
+    });
+  }
+
+  /** Numbers inside an equation, written for this locale. */
+  equation(text: string): string {
+    return text.replace(/(?<![\p{L}\d.])\d+(?:\.\d+)?(?![\p{L}\d])/gu, (plain) => this.digits(plain));
+  }
+
+  unit(unit: string): string {
+    return unitLabel(unit);
+  }
+}
+
+function currencySymbol(locale: string, currency: string): string {
+  const parts = new Intl.NumberFormat(locale, { style: 'currency', currency, currencyDisplay: 'narrowSymbol' });
+  return parts.formatToParts(0).find(({ type }) => type === 'currency')?.value ?? currency;
+}

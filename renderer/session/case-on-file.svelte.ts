@@ -1,0 +1,141 @@
+import type { FileOutcome, Host, SaveOutcome } from '../../electron/host.ts';
+import type { CaseSession } from './case-session.svelte.ts';
+
+/** Something to tell the person before they go on: what happened and, in the sentences, what is safe and what to do. */
+export interface Notice {
+  readonly title: string;
+  readonly sentences: readonly string[];
+}
+
+/** Where the case on the screen comes from and goes to. */
+export class CaseOnFile {
+  readonly #host: Host;
+  readonly #session: CaseSession;
+  readonly #demonstration: string;
+  #name = $state.raw<string | null>(null);
+  /** Whether the file that the host has open is this case's own. */
+  #isPlaced = false;
+  #savedText = $state.raw('');
+  #savedAt = $state.raw<number | null>(null);
+  #notice = $state.raw<Notice | null>(null);
+  #leaving = $state.raw<(() => Promise<void>) | null>(null);
+
+  constructor(host: Host, session: CaseSession, demonstration: string) {
+    this.#host = host;
+    this.#session = session;
+    this.#demonstration = demonstration;
+  }
+
+  /** Null for a case that has no file yet, such as the demonstration. */
+  get name(): string | null {
+    return this.#name;
+  }
+
+  /** When it was last saved in this sitting, as a time stamp. */
+  get savedAt(): number | null {
+    return this.#savedAt;
+  }
+
+  get isEdited(): boolean {
+    return this.#session.text !== this.#savedText;
+  }
+
+  get notice(): Notice | null {
+    return this.#notice;
+  }
+
+  /** Whether the person is being asked what to do with unsaved edits before another case is opened. */
+  get asksBeforeLeaving(): boolean {
+    return this.#leaving !== null;
+  }
+
+  async start(): Promise<void> {
+    const outcome = await this.#host.startingCase();
+    if (outcome !== null) await this.#take(outcome);
+    if (this.#session.spread === null) await this.#openDemonstration();
+  }
+
+  open(): Promise<void> {
+    return this.#leave(async () => this.#take(await this.#host.openCase()));
+  }
+
+  openDemonstration(): Promise<void> {
+    return this.#leave(() => this.#openDemonstration());
+  }
+
+  async save(): Promise<boolean> {
+    // Where the host's open file holds something else, a place is asked for rather than that file written over.
+    if (!this.#isPlaced) return this.saveAs();
+    return this.#saved(await this.#host.saveCase(this.#session.text, this.#suggestedName()));
+  }
+
+  async saveAs(): Promise<boolean> {
+    return this.#saved(await this.#host.saveCaseAs(this.#session.text, this.#suggestedName()));
+  }
+
+  putNoticeAway(): void {
+    this.#notice = null;
+  }
+
+  async leaveAfterSaving(): Promise<void> {
+    const leave = this.#leaving;
+    this.#leaving = null;
+    if (await this.save()) await leave?.();
+  }
+
+  async leaveWithoutSaving(): Promise<void> {
+    const leave = this.#leaving;
+    this.#leaving = null;
+    await leave?.();
+  }
+
+  stay(): void {
+    this.#leaving = null;
+  }
+
+  async #leave(leave: () => Promise<void>): Promise<void> {
+    if (this.isEdited) this.#leaving = leave;
+    else await leave();
+  }
+
+  async #openDemonstration(): Promise<void> {
+    const sentences = await this.#session.open(this.#demonstration);
+    if (sentences.length > 0) this.#notice = { title: 'The demonstration case could not be opened', sentences };
+    else this.#placed(null);
+  }
+
+  async #take(outcome: FileOutcome): Promise<void> {
+    if (outcome.kind === 'cancelled') return;
+    if (outcome.kind === 'failed') {
+      this.#notice = { title: 'No file was opened', sentences: [outcome.sentence] };
+      return;
+    }
+    const sentences = await this.#session.open(outcome.text);
+    if (sentences.length === 0) {
+      this.#placed(outcome.name);
+      return;
+    }
+    // The host now has the refused file open.
+    this.#isPlaced = false;
+    this.#notice = { title: `“${outcome.name}” cannot be read as a case`, sentences };
+  }
+
+  #saved(outcome: SaveOutcome): boolean {
+    if (outcome.kind === 'failed') this.#notice = { title: 'The case was not saved', sentences: [outcome.sentence] };
+    if (outcome.kind !== 'saved') return false;
+    this.#placed(outcome.name);
+    this.#savedAt = Date.now();
+    return true;
+  }
+
+  #placed(name: string | null): void {
+    this.#name = name;
+    this.#isPlaced = name !== null;
+    this.#savedText = this.#session.text;
+    this.#savedAt = null;
+  }
+
+  #suggestedName(): string {
+    return this.#name ?? this.#session.spread?.title ?? 'Case';
+  }
+}
