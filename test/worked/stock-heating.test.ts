@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { type Evaluation, evaluated } from '../support/evaluation.ts';
+import { smallCase } from '../support/small-case.ts';
+
+/** Stock that is heated in one disperser, by consistency and temperatures. */
+function heated(consistency: string, from: string, to: string, steamFactor = '1 1'): Evaluation {
+  return evaluated(
+    smallCase({
+      stages: [{ id: 'heat', like: 'disperser', heat: 'computed' }],
+      figures: {
+        'mill.line.heat.heatConsistency': consistency,
+        'mill.line.heat.heatFrom': from,
+        'mill.line.heat.heatTo': to,
+        'mill.line.heat.steamFactor': steamFactor,
+      },
+    }),
+  );
+}
+
+// Source: heat capacities 1.35 (dry fibre, from memory) and 4.187 kJ/(kg K) (water, from memory); worked by hand.
+describe('heating stock', () => {
+  test('of 30 % consistency from 50 to 90 C takes 0.4448 GJ per bone-dry tonne', () => {
+    // [1.35 + 4.187 x 0.7/0.3] x 40 = 11.11967 x 40 = 444.787 MJ.
+    expect(heated('30 %', '50 C', '90 C').number('mill.line.heat.computedHeat').toFixed(4)).toBe('0.4448');
+  });
+
+  test('takes 1.13 times that at the boiler where live steam condenses in the stock', () => {
+    const direct = heated('30 %', '50 C', '90 C', '1.13 1').number('mill.line.heat.computedHeat');
+
+    expect(direct).toBeCloseTo(1.13 * heated('30 %', '50 C', '90 C').number('mill.line.heat.computedHeat'), 12);
+  });
+
+  test('by 5 K at 1 % consistency takes 2.1 GJ per bone-dry tonne, which is why a warm loop is not heated stage by stage', () => {
+    // [1.35 + 4.187 x 99] x 5 = 2079.3 MJ.
+    expect(heated('1 %', '40 C', '45 C').number('mill.line.heat.computedHeat').toFixed(1)).toBe('2.1');
+  });
+
+  test('is charged on what enters the stage', () => {
+    // All of the feed enters, and the product takes 1 bdt: 0.444787 GJ/t at 10 per GJ.
+    const mill = heated('30 %', '50 C', '90 C');
+
+    expect(mill.number('mill.cost.heat.stock').toFixed(4)).toBe('4.4479');
+  });
+});
