@@ -1,42 +1,63 @@
 import * as v from 'valibot';
 import type { Case } from './case.ts';
+import { formProblems, quoted } from './form-problems.ts';
+import { measureText } from './measure-text.ts';
 import { type Outcome, type Problem, outcome } from './problem.ts';
 import { findReferenceProblems } from './references.ts';
+import { findRepeatedKeys } from './repeated-keys.ts';
 import { caseSchema, formatVersion } from './schema.ts';
+import { findShapeProblems } from './shape.ts';
 
-const mostBytes = 5_000_000;
+const mostCharacters = 5_000_000;
+// A case that gives every figure of twenty routes holds about 30,000 values.
+const mostValues = 60_000;
 const deepest = 24;
-const dangerousKeys = new Set(['__proto__', 'constructor', 'prototype']);
+/** Nobody mends more at a sitting, and a list without end would stall whoever shows it. */
+const mostProblems = 1000;
 
-/** Reads the text of a case file. Nothing is guessed, and every problem is reported at once. */
+/** Reads the text of a case file. Nothing is guessed, and every problem is reported at once (of thousands, the first thousand). */
 export function readCase(text: string): Outcome<Case> {
-  if (text.length > mostBytes) return refused({ kind: 'too large', bytes: text.length, most: mostBytes });
-  if (depthOf(text) > deepest) return refused({ kind: 'too deep', most: deepest });
+  if (text.length > mostCharacters) return refused({ kind: 'too large', bytes: text.length, most: mostCharacters });
+  const { depth, values } = measureText(text);
+  if (depth > deepest) return refused({ kind: 'too deep', most: deepest });
+  const allowed = `at most ${String(mostValues)} values`;
+  if (values > mostValues) return refused({ kind: 'wrong form', path: '', given: `${String(values)} values`, allowed });
+  const plain = text.replace(/^\uFEFF/u, '');
   let content: unknown;
   try {
-    content = JSON.parse(text.replace(/^\uFEFF/u, ''));
+    content = JSON.parse(plain);
   } catch (fault) {
     return refused({ kind: 'not text', detail: fault instanceof Error ? fault.message : '' });
   }
-  return checked(content);
+  return notOurs(content) ?? checked(content, findRepeatedKeys(plain));
 }
 
-function checked(content: unknown): Outcome<Case> {
-  if (!isRecord(content) || content['format'] !== 'tonne')
-    return refused({ kind: 'not a case', given: isRecord(content) ? quoted(content['format']) : quoted(content) });
-  const version = content['version'];
-  if (typeof version !== 'number' || version > formatVersion)
-    return refused({ kind: 'newer version', given: quoted(version), known: formatVersion });
-  const dangerous = dangerousPaths(content, '');
-  const result = v.safeParse(caseSchema, content);
-  const problems: Problem[] = dangerous.map((path) => ({ kind: 'unknown key', path }));
-  if (!result.success)
-    problems.push(
-      ...result.issues.map(problemOf).filter((problem) => !dangerous.includes('path' in problem ? problem.path : '')),
-    );
-  if (!result.success || problems.length > 0) return outcome({} as Case, problems);
-  const found = caseOf(result.output);
-  return outcome(found, findReferenceProblems(found));
+/** Another kind of file, or one of a later program, whose details are not for this program to judge. */
+function notOurs(content: unknown): Outcome<Case> | null {
+  if (!isRecord(content)) return refused({ kind: 'not a case', given: quoted(content) });
+  const { format, version } = content;
+  if (format !== 'tonne') return refused({ kind: 'not a case', given: quoted(format) });
+  if (typeof version !== 'number' || !Number.isInteger(version) || version <= formatVersion) return null;
+  return refused({ kind: 'newer version', given: quoted(version), known: formatVersion });
+}
+
+function checked(content: unknown, repeated: readonly Problem[]): Outcome<Case> {
+  const result = v.safeParse(caseSchema, content, { abortPipeEarly: true });
+  const shape = findShapeProblems(content);
+  const broken = new Set(shape.map((problem) => ('path' in problem ? problem.path : '')));
+  const form = formProblems(result.issues ?? []).filter(
+    (problem) => !('path' in problem && isUnder(problem.path, broken)),
+  );
+  const problems = [...repeated, ...shape, ...form, ...findReferenceProblems(content)].slice(0, mostProblems);
+  if (!result.success) return outcome({} as Case, problems);
+  return outcome(caseOf(result.output), problems);
+}
+
+/** Whether a path lies at or below one of those given, about which everything has been said. */
+function isUnder(path: string, paths: ReadonlySet<string>): boolean {
+  if (paths.size === 0) return false;
+  const parts = path.split('.');
+  return parts.some((_, place) => paths.has(parts.slice(0, place + 1).join('.')));
 }
 
 function caseOf({ format: _format, version: _version, ...rest }: v.InferOutput<typeof caseSchema>): Case {
@@ -48,52 +69,6 @@ function refused(problem: Problem): Outcome<Case> {
   return { ok: false, problems: [problem] };
 }
 
-function problemOf(issue: v.BaseIssue<unknown>): Problem {
-  const path = v.getDotPath(issue) ?? '';
-  const key = issue.path?.at(-1);
-  if (issue.type === 'strict_object' && issue.expected === 'never') return { kind: 'unknown key', path };
-  if (issue.input === undefined && key !== undefined) return { kind: 'missing', path };
-  return { kind: 'wrong form', path, given: quoted(issue.input), allowed: allowedBy(issue) };
-}
-
-function allowedBy(issue: v.BaseIssue<unknown>): string {
-  if (issue.type === 'regex' || issue.type === 'min_length')
-    return issue.message.startsWith('Invalid') ? `${issue.expected ?? 'more'} characters` : issue.message;
-  if (issue.type === 'max_length') return `at most ${String(issue.expected ?? '').replace('<=', '')} long`;
-  return (issue.expected ?? 'something else')
-    .replaceAll('"', '')
-    .replaceAll(' | ', ', ')
-    .replace(/^\((.*)\)$/u, '$1');
-}
-
-function quoted(value: unknown): string {
-  const text = value === undefined ? 'nothing' : JSON.stringify(value);
-  return text.length > 80 ? `${text.slice(0, 77)}...` : text;
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
+function isRecord(value: unknown): value is { readonly format?: unknown; readonly version?: unknown } {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function dangerousPaths(value: unknown, path: string): string[] {
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, inner]) => {
-    const here = path === '' ? key : `${path}.${key}`;
-    return dangerousKeys.has(key) ? [here] : dangerousPaths(inner, here);
-  });
-}
-
-/** Nesting of brackets outside strings: looked at before the text is parsed, so that a hostile file cannot exhaust the stack. */
-function depthOf(text: string): number {
-  let depth = 0;
-  let most = 0;
-  let inString = false;
-  for (let at = 0; at < text.length; at += 1) {
-    const character = text[at];
-    if (character === '\\' && inString) at += 1;
-    else if (character === '"') inString = !inString;
-    else if (!inString && (character === '{' || character === '[')) most = Math.max(most, (depth += 1));
-    else if (!inString && (character === '}' || character === ']')) depth -= 1;
-  }
-  return most;
 }

@@ -1,66 +1,81 @@
-import type { Case } from './case.ts';
 import type { Problem } from './problem.ts';
 
-/** Names that are used twice where they must differ, and names that point at nothing. */
-export function findReferenceProblems(found: Case): readonly Problem[] {
-  const materials = found.materials.map((each) => each.id);
-  const routes = found.routes.map((each) => each.id);
-  const problems: Problem[] = [
+/**
+ * Names that are used twice where they must differ, and names that point at nothing. It takes the content as it was read, so that these
+ * are told together with mistakes of form elsewhere; where a list of names cannot be read, nothing is said about what points into it.
+ */
+export function findReferenceProblems(content: unknown): Problem[] {
+  const materials = namesOf(content, 'materials', 'id');
+  const routes = namesOf(content, 'routes', 'id');
+  const compare = valueAt(content, 'compare');
+  return [
     ...repeated('materials', materials),
-    ...repeated(
-      'chemicals',
-      found.chemicals.map((each) => each.id),
-    ),
-    ...repeated(
-      'destinations',
-      found.destinations.map((each) => each.id),
-    ),
+    ...repeated('chemicals', namesOf(content, 'chemicals', 'id')),
+    ...repeated('destinations', namesOf(content, 'destinations', 'id')),
     ...repeated('routes', routes),
-    ...missing('compare.base', found.compare.base, 'route', routes),
-    ...missing('compare.with', found.compare.with, 'route', routes),
+    ...missing('compare.base', valueAt(compare, 'base'), 'route', routes),
+    ...missing('compare.with', valueAt(compare, 'with'), 'route', routes),
+    ...listAt(content, 'routes').flatMap((route, place) => routeProblems(route, `routes.${String(place)}`, materials)),
   ];
-  found.routes.forEach((route, r) => {
-    const at = `routes.${String(r)}`;
-    const lines = route.lines.map((each) => each.id);
-    problems.push(...repeated(`${at}.lines`, lines), ...missing(`${at}.balance`, route.balance, 'line', lines));
-    problems.push(
-      ...repeated(
-        `${at}.additives`,
-        route.additives.map((each) => each.id),
-      ),
-      ...repeated(
-        `${at}.charges`,
-        route.charges.map((each) => each.id),
-      ),
-    );
-    route.lines.forEach((line, l) => {
-      problems.push(
-        ...repeated(
-          `${at}.lines.${String(l)}.stages`,
-          line.stages.map((each) => each.id),
-        ),
-      );
-      problems.push(
-        ...repeated(
-          `${at}.lines.${String(l)}.recipe`,
-          line.recipe.map((each) => each.material),
-        ),
-      );
-      line.recipe.forEach((grade, g) =>
-        problems.push(
-          ...missing(`${at}.lines.${String(l)}.recipe.${String(g)}.material`, grade.material, 'material', materials),
-        ),
-      );
-    });
+}
+
+function routeProblems(route: unknown, at: string, materials: Names): Problem[] {
+  const lines = namesOf(route, 'lines', 'id');
+  return [
+    ...repeated(`${at}.lines`, lines),
+    ...missing(`${at}.balance`, valueAt(route, 'balance'), 'line', lines),
+    ...repeated(`${at}.additives`, namesOf(route, 'additives', 'id')),
+    ...repeated(`${at}.machineChemicals`, textsOf(listAt(route, 'machineChemicals'))),
+    ...repeated(`${at}.charges`, namesOf(route, 'charges', 'id')),
+    ...listAt(route, 'lines').flatMap((line, place) => lineProblems(line, `${at}.lines.${String(place)}`, materials)),
+  ];
+}
+
+function lineProblems(line: unknown, at: string, materials: Names): Problem[] {
+  return [
+    ...repeated(`${at}.stages`, namesOf(line, 'stages', 'id')),
+    ...repeated(`${at}.recipe`, namesOf(line, 'recipe', 'material')),
+    ...listAt(line, 'recipe').flatMap((grade, place) =>
+      missing(`${at}.recipe.${String(place)}.material`, valueAt(grade, 'material'), 'material', materials),
+    ),
+  ];
+}
+
+/** The names in a list; null in place of one that cannot be read, and of the whole where there is no list. */
+type Names = readonly (string | null)[] | null;
+
+function namesOf(content: unknown, list: string, key: string): Names {
+  return Array.isArray(valueAt(content, list))
+    ? textsOf(listAt(content, list).map((each) => valueAt(each, key)))
+    : null;
+}
+
+function textsOf(values: readonly unknown[]): Names {
+  return values.map((value) => (typeof value === 'string' ? value : null));
+}
+
+function listAt(content: unknown, key: string): readonly unknown[] {
+  const value = valueAt(content, key);
+  return Array.isArray(value) ? value : [];
+}
+
+function valueAt(content: unknown, key: string): unknown {
+  if (typeof content !== 'object' || content === null || !Object.hasOwn(content, key)) return undefined;
+  return (content as Readonly<Record<string, unknown>>)[key];
+}
+
+function repeated(path: string, names: Names): Problem[] {
+  const met = new Set<string>();
+  return (names ?? []).flatMap((name): Problem[] => {
+    if (name === null || !met.has(name)) {
+      if (name !== null) met.add(name);
+      return [];
+    }
+    return [{ kind: 'said twice', path, given: name }];
   });
-  return problems;
 }
 
-function repeated(path: string, names: readonly string[]): Problem[] {
-  const twice = names.filter((name, place) => names.indexOf(name) !== place);
-  return twice.map((given) => ({ kind: 'said twice', path, given }));
-}
-
-function missing(path: string, given: string, what: string, known: readonly string[]): Problem[] {
-  return known.includes(given) ? [] : [{ kind: 'unknown reference', path, given, what, known }];
+function missing(path: string, given: unknown, what: string, names: Names): Problem[] {
+  if (typeof given !== 'string' || names === null || names.includes(null) || names.includes(given)) return [];
+  return [{ kind: 'unknown reference', path, given, what, known: names.filter((name) => name !== null) }];
 }

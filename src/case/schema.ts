@@ -3,10 +3,12 @@ import * as v from 'valibot';
 /** The version this program writes. Older ones are migrated; newer ones are refused untouched. */
 export const formatVersion = 1;
 
+/** Text of one form, said in words: whatever is not of it, a number or a list too, is answered with these words. */
+const textLike = (pattern: RegExp, form: string) => v.pipe(v.string(form), v.regex(pattern, form));
 const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
-const id = v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{0,39}$/, 'a short name of small letters, digits and hyphens'));
+const id = textLike(/^[a-z][a-z0-9-]{0,39}$/, 'a short name of small letters, digits and hyphens');
 const name = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
-const currency = v.pipe(v.string(), v.regex(/^[A-Z]{3}$/, 'a currency code of three capital letters'));
+const currency = textLike(/^[A-Z]{3}$/, 'a currency code of three capital letters');
 const reference = v.pipe(v.string(), v.minLength(1), v.maxLength(120));
 const nature = v.picklist(['market', 'technical', 'policy']);
 
@@ -33,7 +35,7 @@ const stage = v.strictObject({
   id,
   like: reference,
   label: v.optional(name),
-  levels: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(5))),
+  levels: v.optional(v.picklist([1, 2, 3, 4, 5], 'a whole number from 1 to 5')),
   heat: v.optional(v.picklist(['given', 'computed'])),
   filtrate: v.optional(v.picklist(['clarifier', 'dilution', 'effluent'])),
   power: v.optional(v.picklist(['gross', 'net and no-load'])),
@@ -75,12 +77,16 @@ const route = v.strictObject({
   ),
 });
 
+// Exponents end at 30: beyond that ordinary floating-point numbers would in the end turn into infinity or nothing, and no figure of the
+// trade comes near. Leading zeros are let through, since "007" can only mean 7; they are kept as written.
+const digits = textLike(
+  /^(?=.{1,120}$)-?\d+(\.\d+)?([eE][+-]?0*([12]?\d|30))?$/,
+  'a plain number written as text, such as "12.5", with at most 120 characters and an exponent from -30 to 30',
+);
+const inputId = textLike(/^[A-Za-z0-9][A-Za-z0-9.-]{0,199}$/, 'an id of letters, digits, hyphens and dots');
+
 const given = v.strictObject({
-  value: v.pipe(
-    v.string(),
-    v.maxLength(60),
-    v.regex(/^-?\d+(\.\d+)?([eE][+-]?\d{1,3})?$/, 'a plain number written as text, such as "12.5"'),
-  ),
+  value: digits,
   unit: v.pipe(v.string(), v.minLength(1, 'a unit, "1" for a plain number'), v.maxLength(40)),
   status: v.optional(
     v.picklist(['measured', 'definition', 'read', 'derived', 'memory', 'practice', 'invented', 'none']),
@@ -95,14 +101,14 @@ export const caseSchema = v.strictObject({
   title: name,
   note: text(4000),
   currency,
-  priceYear: v.pipe(v.string(), v.regex(/^\d{4}$/, 'a year of four digits')),
+  priceYear: textLike(/^\d{4}$/, 'a year of four digits'),
   product: v.strictObject({ name, machine: reference }),
   materials: v.pipe(v.array(material), v.minLength(1, 'at least one material'), v.maxLength(200)),
   chemicals: v.array(v.strictObject({ id, label: name })),
   destinations: v.pipe(v.array(destination), v.minLength(1, 'at least one destination'), v.maxLength(60)),
   routes: v.pipe(v.array(route), v.minLength(2, 'at least two routes'), v.maxLength(20)),
   compare: v.strictObject({ base: id, with: id }),
-  inputs: v.record(v.string(), given),
+  inputs: v.record(inputId, given),
 });
 
 export type CaseFile = v.InferOutput<typeof caseSchema>;

@@ -10,35 +10,61 @@ export interface AmountIds {
 
 const decimals = 2;
 
-/** Amounts of several parts, rounded so that they add up to the whole as it is shown. */
-export function amountsOf({ values }: OpenCase, parts: readonly AmountIds[], whole: Amount): readonly Amount[] {
-  const shown = (ids: readonly string[], scale: number, total: string): readonly string[] => {
-    const exact = ids.map((id) => values.exact(id));
-    if (total === '' || exact.includes(''))
-      return exact.map((digits) => (digits === '' ? '' : rounded(shifted(digits, scale), decimals)));
-    return roundedParts(
-      exact.map((digits) => shifted(digits, scale)),
-      decimals,
-      total,
-    );
-  };
-  const perTonne = shown(
-    parts.map((part) => part.perTonneId),
-    0,
-    whole.shownPerTonne,
-  );
-  const perYear = shown(
-    parts.map((part) => part.perYearId),
-    -6,
-    whole.shownPerYear,
-  );
-  return parts.map((part, place) => ({
-    ...part,
-    perTonne: values.number(part.perTonneId),
-    perYear: values.number(part.perYearId),
+/**
+ * Amounts of several parts, rounded so that they add up to the whole as it is shown. `facing` holds, part for part, the amounts of the
+ * other page that they face: where both are equal to the last digit, both are shown alike.
+ */
+export function amountsOf(
+  open: OpenCase,
+  parts: readonly AmountIds[],
+  whole: Amount,
+  facing: readonly (Amount | null)[] = [],
+): readonly Amount[] {
+  const { values } = open;
+  const perTonne = shownParts(open, parts, facing, perTonneView, whole);
+  const perYear = shownParts(open, parts, facing, perYearView, whole);
+  return parts.map(({ perTonneId, perYearId }, place) => ({
+    perTonneId,
+    perYearId,
+    perTonne: values.number(perTonneId),
+    perYear: values.number(perYearId),
     shownPerTonne: perTonne[place] ?? '',
     shownPerYear: perYear[place] ?? '',
   }));
+}
+
+/** One of the two ways in which money is shown: where its digits stand, and in which power of ten. */
+interface View {
+  readonly id: (ids: AmountIds) => string;
+  readonly shown: (amount: Amount) => string;
+  readonly power: number;
+}
+
+const perTonneView: View = { id: (ids) => ids.perTonneId, shown: (amount) => amount.shownPerTonne, power: 0 };
+const perYearView: View = { id: (ids) => ids.perYearId, shown: (amount) => amount.shownPerYear, power: -6 };
+
+function shownParts(
+  { values }: OpenCase,
+  parts: readonly AmountIds[],
+  facing: readonly (Amount | null)[],
+  view: View,
+  whole: Amount,
+): readonly string[] {
+  const exact = parts.map((part) => values.exact(view.id(part)));
+  const total = view.shown(whole);
+  if (total === '' || exact.includes('')) {
+    return exact.map((digits) => (digits === '' ? '' : rounded(shifted(digits, view.power), decimals)));
+  }
+  const kept = exact.map((digits, place) => {
+    const other = facing[place] ?? null;
+    return other !== null && values.exact(view.id(other)) === digits ? view.shown(other) || null : null;
+  });
+  return roundedParts(
+    exact.map((digits) => shifted(digits, view.power)),
+    decimals,
+    total,
+    kept,
+  );
 }
 
 export function wholeAmount({ values }: OpenCase, ids: AmountIds): Amount {

@@ -66,7 +66,7 @@ function ledger(open: OpenCase, baseTotal: Amount, withTotal: Amount): readonly 
   const idsOf = (routeId: string) =>
     groups.map(({ id }) => ({ perTonneId: groupIdOf(routeId, id), perYearId: groupPerYearIdOf(routeId, id) }));
   const baseAmounts = amountsOf(open, idsOf(baseId), baseTotal);
-  const withAmounts = amountsOf(open, idsOf(withId), withTotal);
+  const withAmounts = amountsOf(open, idsOf(withId), withTotal, baseAmounts);
   return groups.flatMap(({ id, label }, place): SpreadGroup[] => {
     const base = baseAmounts[place];
     const other = withAmounts[place];
@@ -87,26 +87,20 @@ function ledger(open: OpenCase, baseTotal: Amount, withTotal: Amount): readonly 
 }
 
 function spreadRows(open: OpenCase, rows: readonly FacingLines[], base: Amount, other: Amount): readonly SpreadRow[] {
-  const sides = (pick: (row: FacingLines) => CostLine | null, whole: Amount): ReadonlyMap<FacingLines, SpreadSide> => {
-    const present = rows.flatMap((row) => {
-      const line = pick(row);
-      return line === null ? [] : [{ row, line }];
-    });
-    const amounts = amountsOf(
-      open,
-      present.map(({ line }) => line),
-      whole,
-    );
-    return new Map(
-      present.flatMap(({ row, line }, place) =>
-        amounts[place] === undefined
-          ? []
-          : [[row, { label: line.label, amount: amounts[place], driver: driverOf(open, line.driverId) }]],
-      ),
-    );
-  };
-  const left = sides((row) => row.base, base);
-  const right = sides((row) => row.with, other);
+  const left = sidesOf(
+    open,
+    rows,
+    (row) => row.base,
+    base,
+    () => null,
+  );
+  const right = sidesOf(
+    open,
+    rows,
+    (row) => row.with,
+    other,
+    (row) => left.get(row)?.amount ?? null,
+  );
   return rows
     .map((row): SpreadRow => {
       const [baseSide, withSide] = [left.get(row) ?? null, right.get(row) ?? null];
@@ -119,6 +113,33 @@ function spreadRows(open: OpenCase, rows: readonly FacingLines[], base: Amount, 
       };
     })
     .filter((row) => !isEmpty(row));
+}
+
+/** One page of some rows: each line with its amount and what sets it. */
+function sidesOf(
+  open: OpenCase,
+  rows: readonly FacingLines[],
+  pick: (row: FacingLines) => CostLine | null,
+  whole: Amount,
+  facing: (row: FacingLines) => Amount | null,
+): ReadonlyMap<FacingLines, SpreadSide> {
+  const present = rows.flatMap((row) => {
+    const line = pick(row);
+    return line === null ? [] : [{ row, line }];
+  });
+  const amounts = amountsOf(
+    open,
+    present.map(({ line }) => line),
+    whole,
+    present.map(({ row }) => facing(row)),
+  );
+  const sides = present.flatMap(({ row, line }, place) => {
+    const amount = amounts[place];
+    return amount === undefined
+      ? []
+      : [[row, { label: line.label, amount, driver: driverOf(open, line.driverId) }] as const];
+  });
+  return new Map(sides);
 }
 
 /** A line that is nothing on both pages and that no input sets would only take room. */

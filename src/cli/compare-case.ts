@@ -1,0 +1,29 @@
+import { compare, spreadOf } from '../index.ts';
+import { statementCsv } from '../report/statement-csv.ts';
+import { statementPage } from '../report/statement-page.ts';
+import { statementPlan } from '../workbook/statement-plan.ts';
+import { writeXlsx } from '../workbook/write-xlsx.ts';
+import { type Console, writeBytes } from './console.ts';
+import { openWithSets, withoutGaps } from './open-with-sets.ts';
+
+interface CompareOptions {
+  readonly set: readonly string[];
+  readonly json?: boolean;
+  readonly csv?: string;
+  readonly workbook?: string;
+}
+
+/** Prints the comparison of a case, and writes it as CSV or as a workbook where asked. */
+export async function compareCase(console: Console, file: string, options: CompareOptions): Promise<void> {
+  const open = withoutGaps(openWithSets(file, options.set));
+  const comparison = compare(open);
+  const spread = spreadOf(open);
+  if (options.csv !== undefined) writeBytes(options.csv, statementCsv(comparison, console.locale));
+  if (options.workbook !== undefined) writeBytes(options.workbook, await writeXlsx(statementPlan(comparison, spread)));
+  const warnings = spread.warnings.map(({ sentence, about }) => ({ sentence, about }));
+  console.say(
+    options.json === true
+      ? `${JSON.stringify({ ...comparison, warnings }, null, 2)}\n`
+      : statementPage(comparison, spread, console.locale),
+  );
+}

@@ -1,0 +1,49 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+
+/** What the terminal program needs of its surroundings. */
+export interface Console {
+  readonly say: (text: string) => void;
+  readonly complain: (text: string) => void;
+  readonly locale: string;
+}
+
+/** The case, or what was asked of it, has problems: they are told in sentences. */
+export class Refusal extends Error {
+  readonly sentences: readonly string[];
+  constructor(sentences: readonly string[]) {
+    super(sentences.join('\n'));
+    this.sentences = sentences;
+  }
+}
+
+/** The command itself was used wrongly. */
+export class WrongUse extends Error {}
+
+export function readText(file: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (fault) {
+    throw new Refusal([`"${file}" cannot be read: ${reasonOf(fault)}.`]);
+  }
+}
+
+export function writeBytes(file: string, content: string | Uint8Array): void {
+  try {
+    writeFileSync(file, content);
+  } catch (fault) {
+    throw new Refusal([`"${file}" cannot be written: ${reasonOf(fault)}.`]);
+  }
+}
+
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file or folder',
+  EACCES: 'it is not allowed',
+  EPERM: 'it is not allowed',
+  EISDIR: 'it is a folder',
+  ENOSPC: 'the disk is full',
+};
+
+function reasonOf(fault: unknown): string {
+  const code = typeof fault === 'object' && fault !== null && 'code' in fault ? String(fault.code) : '';
+  return reasons[code] ?? 'the system refuses';
+}

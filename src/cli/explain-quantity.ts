@@ -1,0 +1,73 @@
+import { type Explanation, type Ingredient, type OpenCase, explain, formatNumber, unitLabel } from '../index.ts';
+import { nearest } from '../paper/nearest.ts';
+import { type Console, Refusal } from './console.ts';
+import { openWithSets } from './open-with-sets.ts';
+
+interface ExplainOptions {
+  readonly set: readonly string[];
+  readonly json?: boolean;
+}
+
+/** A working with its parts opened, down to the inputs; a part that was opened before is named only. */
+interface OpenedWorking extends Omit<Explanation, 'ingredients'> {
+  readonly parts: readonly (
+    OpenedWorking | { readonly id: string; readonly label: string; readonly shownAbove: true }
+  )[];
+}
+
+/** Shows how one figure was worked out: its equation in words and in numbers, its inputs and their sources down to the leaves. */
+export function explainQuantity(console: Console, file: string, id: string, options: ExplainOptions): void {
+  const open = openWithSets(file, options.set);
+  const found = explain(open, id, console.locale);
+  if (found === null) {
+    const near = nearest(id, [...open.model.graph.positions.keys()]);
+    throw new Refusal([
+      `There is no figure "${id}" in this case${near.length === 0 ? '' : `; near to it are ${near.join(', ')}`}.`,
+    ]);
+  }
+  const opened = openParts(open, found, console.locale, new Set());
+  console.say(
+    options.json === true ? `${JSON.stringify(opened, null, 2)}\n` : `${pageOf(opened, console.locale).join('\n')}\n`,
+  );
+}
+
+function openParts(
+  open: OpenCase,
+  { ingredients, ...rest }: Explanation,
+  locale: string,
+  seen: Set<string>,
+): OpenedWorking {
+  seen.add(rest.id);
+  return {
+    ...rest,
+    parts: ingredients.map((part: Ingredient) => {
+      const inner = seen.has(part.id) ? null : explain(open, part.id, locale);
+      return inner === null
+        ? { id: part.id, label: part.label, shownAbove: true as const }
+        : openParts(open, inner, locale, seen);
+    }),
+  };
+}
+
+function pageOf(working: OpenedWorking, locale: string, depth = 0): readonly string[] {
+  const indent = '  '.repeat(depth);
+  const value =
+    working.failure ?? `${formatNumber(working.value, { locale, significant: 10 })} ${unitLabel(working.unit)}`.trim();
+  const where = working.where === '' ? '' : ` (${working.where})`;
+  const lines = [`${indent}${working.label}${where} = ${value}   [${working.id}]`];
+  if (working.words !== '') lines.push(`${indent}  ${working.words}`, `${indent}  ${working.numbers}`);
+  if (working.note !== '') lines.push(`${indent}  ${working.note}`);
+  if (working.input !== null) lines.push(`${indent}  ${sourceOf(working.input)}`);
+  for (const part of working.parts) {
+    if ('shownAbove' in part) lines.push(`${indent}  ${part.label}: shown above   [${part.id}]`);
+    else lines.push(...pageOf(part, locale, depth + 1));
+  }
+  return lines;
+}
+
+function sourceOf(input: NonNullable<Explanation['input']>): string {
+  const withUnit = (figure: string): string => `${figure} ${unitLabel(input.unit)}`.trim();
+  const range = input.low === null || input.high === null ? '' : ` Usual ${input.low} to ${withUnit(input.high)}.`;
+  const origin = input.touched ? `Given${input.usual === null ? '' : `; the default is ${input.usual}`}` : 'Default';
+  return `Input, ${withUnit(input.value)}. ${origin}. ${input.status}: ${input.source}.${range}`;
+}

@@ -1,0 +1,71 @@
+import { Command, CommanderError } from 'commander';
+import { check } from './check.ts';
+import { compareCase } from './compare-case.ts';
+import { explainQuantity } from './explain-quantity.ts';
+import { listInputs } from './list-inputs.ts';
+import { type Console, Refusal, WrongUse } from './console.ts';
+
+/** Exit codes: 0 done, 1 the case has problems, 2 the command was used wrongly. */
+const codes = { done: 0, problems: 1, wrongUse: 2 } as const;
+
+const collect = (value: string, before: readonly string[]): readonly string[] => [...before, value];
+
+function program(console: Console): Command {
+  const root = new Command('tonne')
+    .description('What a tonne of paper or board costs from virgin pulp and from recovered paper.')
+    .exitOverride()
+    .configureOutput({ writeOut: console.say, writeErr: console.complain });
+  const withSets = (command: Command): Command =>
+    command.option(
+      '--set <id=value>',
+      'give an input another figure, with or without a unit; may be repeated',
+      collect,
+      [],
+    );
+  withSets(root.command('compare <case>').description('compare the routes of a case, line by line'))
+    .option('--json', 'print everything as JSON')
+    .option('--csv <file>', 'also write the statement as CSV')
+    .option('--workbook <file>', 'also write the statement as a workbook')
+    .action((file: string, options) => compareCase(console, file, options));
+  withSets(root.command('inputs <case>').description('list every input with its value, range, source and status'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options) => {
+      listInputs(console, file, options);
+    });
+  withSets(
+    root
+      .command('explain <case> <id>')
+      .description('show how a figure was worked out, down to the inputs and their sources'),
+  )
+    .option('--json', 'print as JSON')
+    .action((file: string, id: string, options) => {
+      explainQuantity(console, file, id, options);
+    });
+  withSets(root.command('check <case>').description('say what is wrong with a case, and what to look at')).action(
+    (file: string, options) => {
+      check(console, file, options);
+    },
+  );
+  for (const command of root.commands)
+    command.exitOverride().configureOutput({ writeOut: console.say, writeErr: console.complain });
+  return root;
+}
+
+/** Runs one command and says how it ended. */
+export async function run(args: readonly string[], console: Console): Promise<number> {
+  try {
+    await program(console).parseAsync(args, { from: 'user' });
+    return codes.done;
+  } catch (fault) {
+    if (fault instanceof Refusal) {
+      for (const sentence of fault.sentences) console.complain(`${sentence}\n`);
+      return codes.problems;
+    }
+    if (fault instanceof WrongUse) {
+      console.complain(`${fault.message}\n`);
+      return codes.wrongUse;
+    }
+    if (fault instanceof CommanderError) return fault.exitCode === 0 ? codes.done : codes.wrongUse;
+    throw fault;
+  }
+}

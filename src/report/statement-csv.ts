@@ -1,0 +1,43 @@
+import type { Comparison } from '../study/comparison.ts';
+
+/**
+ * The statement as comma-separated values for a spreadsheet: byte-order mark, semicolons where the decimal mark is a comma, and text
+ * that a spreadsheet would take for a formula made harmless. Numbers keep all their digits and are left alone.
+ */
+export function statementCsv(comparison: Comparison, locale: string): string {
+  const comma = new Intl.NumberFormat(locale).format(1.5).includes(',');
+  const separator = comma ? ';' : ',';
+  const number = (value: number): string =>
+    Number.isFinite(value) ? String(value).replace('.', comma ? ',' : '.') : '';
+  const text = (value: string): string => quoted(/^[=+\-@\t\r]/u.test(value) ? `'${value}` : value, separator);
+  const { currency, routes, difference } = comparison;
+  const heads = [
+    'Account',
+    'Label',
+    ...routes.flatMap((route) => [`${route.label}, ${currency}/t`, `${route.label}, ${currency}/year`]),
+    `Difference, ${currency}/t`,
+    `Difference, ${currency}/year`,
+  ];
+  const rows = difference.accounts.map((account, place) => [
+    text(account.id),
+    text(account.label),
+    ...routes.flatMap((route) => [
+      number(route.accounts[place]?.perTonne ?? NaN),
+      number(route.accounts[place]?.perYear ?? NaN),
+    ]),
+    number(account.perTonne),
+    number(account.perYear),
+  ]);
+  const total = [
+    text('total'),
+    text('Whole cost'),
+    ...routes.flatMap((route) => [number(route.totals.costPerTonne), number(route.totals.costPerYear)]),
+    number(difference.perTonne),
+    number(difference.perYear),
+  ];
+  return `\uFEFF${[heads.map(text), ...rows, total].map((row) => row.join(separator)).join('\r\n')}\r\n`;
+}
+
+function quoted(value: string, separator: string): string {
+  return value.includes(separator) || /["\r\n]/u.test(value) ? `"${value.replaceAll('"', '""')}"` : value;
+}
