@@ -6,7 +6,7 @@ import { writeXlsx } from '../workbook/write-xlsx.ts';
 import { type Console, writeBytes } from './console.ts';
 import { openWithSets, withoutGaps } from './open-with-sets.ts';
 
-interface CompareOptions {
+export interface CompareOptions {
   readonly set: readonly string[];
   readonly json?: boolean;
   readonly csv?: string;

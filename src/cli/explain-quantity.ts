@@ -3,7 +3,7 @@ import { nearest } from '../paper/nearest.ts';
 import { type Console, Refusal } from './console.ts';
 import { openWithSets } from './open-with-sets.ts';
 
-interface ExplainOptions {
+export interface ExplainOptions {
   readonly set: readonly string[];
   readonly json?: boolean;
 }

@@ -3,7 +3,7 @@ import { textTable } from '../report/text-table.ts';
 import type { Console } from './console.ts';
 import { openWithSets } from './open-with-sets.ts';
 
-interface InputsOptions {
+export interface InputsOptions {
   readonly set: readonly string[];
   readonly json?: boolean;
 }

@@ -1,8 +1,8 @@
 import { Command, CommanderError } from 'commander';
-import { check } from './check.ts';
-import { compareCase } from './compare-case.ts';
-import { explainQuantity } from './explain-quantity.ts';
-import { listInputs } from './list-inputs.ts';
+import { type CheckOptions, check } from './check.ts';
+import { type CompareOptions, compareCase } from './compare-case.ts';
+import { type ExplainOptions, explainQuantity } from './explain-quantity.ts';
+import { type InputsOptions, listInputs } from './list-inputs.ts';
 import { type Console, Refusal, WrongUse } from './console.ts';
 
 /** Exit codes: 0 done, 1 the case has problems, 2 the command was used wrongly. */
@@ -26,10 +26,10 @@ function program(console: Console): Command {
     .option('--json', 'print everything as JSON')
     .option('--csv <file>', 'also write the statement as CSV')
     .option('--workbook <file>', 'also write the statement as a workbook')
-    .action((file: string, options) => compareCase(console, file, options));
+    .action((file: string, options: CompareOptions) => compareCase(console, file, options));
   withSets(root.command('inputs <case>').description('list every input with its value, range, source and status'))
     .option('--json', 'print as JSON')
-    .action((file: string, options) => {
+    .action((file: string, options: InputsOptions) => {
       listInputs(console, file, options);
     });
   withSets(
@@ -38,11 +38,11 @@ function program(console: Console): Command {
       .description('show how a figure was worked out, down to the inputs and their sources'),
   )
     .option('--json', 'print as JSON')
-    .action((file: string, id: string, options) => {
+    .action((file: string, id: string, options: ExplainOptions) => {
       explainQuantity(console, file, id, options);
     });
   withSets(root.command('check <case>').description('say what is wrong with a case, and what to look at')).action(
-    (file: string, options) => {
+    (file: string, options: CheckOptions) => {
       check(console, file, options);
     },
   );

@@ -108,7 +108,7 @@ function residues({ routes }: Comparison, locale: string): string {
         `${route.label}: ${residue.label}`,
         formatNumber(residue.dry * 1000, { locale, decimals: 2 }),
         formatNumber(residue.wet * 1000, { locale, decimals: 2 }),
-        `${residue.destination.map(({ id }) => id).join(', ')}`,
+        residue.destination.map(({ id }) => id).join(', '),
       ]),
   );
   const words = ['Residues', 'to'];

@@ -1,6 +1,6 @@
 import type { Quantity } from '../../kernel/expression/quantity.ts';
 import { type StageEntry, type StageKind, chemicalEntries } from '../catalogue.ts';
-import { type Flow, componentLabels, components, flowOf, massOf } from '../components.ts';
+import { type Component, type Flow, componentLabels, flowOf, massOf } from '../components.ts';
 import { type Sheet, notNegative } from '../sheet.ts';
 import { electricityOf, heatOf } from './demand.ts';
 import { removalOf } from './separation.ts';
@@ -31,7 +31,7 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
   });
   const turned = transformed(sheet, place, entry, feed);
   const removal = removalOf(sheet, place, entry);
-  const named = (what: string, verb: string, component: (typeof components)[number], quantity: Quantity): Quantity =>
+  const named = (what: string, verb: string, component: Component, quantity: Quantity): Quantity =>
     quantity.operation.op === 'constant'
       ? quantity
       : sheet.define(`${place.id}.${what}.${component}`, `${componentLabels[component]} ${verb}`, '1', quantity, {
