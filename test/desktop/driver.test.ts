@@ -116,7 +116,9 @@ describe('the driver', () => {
     const openSeal = `${sealed} ours.webRequest.onBeforeRequest((details, answer) => answer({}));`;
     const driver = await launchProgram({ seal: openSeal, page });
 
-    expect(driver.takeForeignRequests()).toEqual([{ url: 'https://example.org/a.png', stoppedBy: 'driver' }]);
+    await expect
+      .poll(() => driver.takeForeignRequests())
+      .toEqual([{ url: 'https://example.org/a.png', stoppedBy: 'driver' }]);
     await driver.close();
   });
 

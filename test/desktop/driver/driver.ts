@@ -14,10 +14,10 @@ export interface SeenDialog {
   readonly buttons: readonly string[];
 }
 
-/** A request or navigation away from the program, and what stopped it. "driver" means that nothing in the program did. */
+/** A request, navigation, window or download away from the program, and what stopped it. "driver" means that nothing in the program did. */
 export interface ForeignRequest {
   readonly url: string;
-  readonly stoppedBy: 'navigation guard' | 'window guard' | 'request filter' | 'driver';
+  readonly stoppedBy: 'navigation guard' | 'window guard' | 'download guard' | 'request filter' | 'driver';
 }
 
 /**

@@ -112,6 +112,9 @@ export class StandInRun implements Driver {
   }
 
   async close(): Promise<void> {
+    // What a page has already done is reported a moment later; a round trip lets it arrive.
+    const settle = () => new Promise((resolve) => setTimeout(resolve, 0));
+    await Promise.all(this.pages().map((page) => page.evaluate(settle).catch(() => undefined)));
     await this.#end();
     this.#parts.dialogs.settle();
     this.#parts.ledger.settle();

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { toProgram } from './address.ts';
 import type { Ledger } from './ledger.ts';
 import { isPrevented } from './preventable.ts';
 import type { StandInSession } from './session.ts';
@@ -12,8 +13,8 @@ export function watchPage(page: Page, contents: StandInWebContents, session: Sta
     void popup.close();
   });
   page.on('download', (download) => {
-    if (!isPrevented(session, 'will-download'))
-      ledger.addFault(`The program allowed the download of ${download.url()}.`);
+    const isRefused = isPrevented(session, 'will-download');
+    ledger.addForeignRequest({ url: toProgram(download.url()), stoppedBy: isRefused ? 'download guard' : 'driver' });
     void download.cancel();
   });
 }
