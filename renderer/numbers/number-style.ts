@@ -4,6 +4,7 @@ import { unitLabel } from '../../src/wording/unit-label.ts';
 // Figures of a working carry enough digits to be checked, and no more; the full value stands below them.
 const workingDigits = 6;
 const driverDigits = 3;
+const numberInText = /(?<![\p{L}\d.])(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?![\p{L}\d])/gu;
 
 /** How figures are written for this person and this case: separators of the locale, money in the case's currency. */
 export class NumberStyle {
@@ -23,7 +24,7 @@ export class NumberStyle {
 
   /** Plain digits as they are, with this locale's separators; nothing stays nothing. */
   digits(plain: string): string {
-    return plain === '' ? '' : formatNumber(plain, { locale: this.locale });
+    return plain === '' ? '' : formatNumber(plain, { locale: this.locale, decimals: decimalsOf(plain) });
   }
 
   /** Plain digits as one types them: without grouping, so that a comma typed between them can only be meant. */
@@ -32,7 +33,7 @@ export class NumberStyle {
   }
 
   difference(plain: string): string {
-    return plain === '' ? '' : formatNumber(plain, { locale: this.locale, sign: true });
+    return plain === '' ? '' : formatNumber(plain, { locale: this.locale, decimals: decimalsOf(plain), sign: true });
   }
 
   magnitude(plain: string): string {
@@ -54,14 +55,19 @@ export class NumberStyle {
     });
   }
 
-  /** Numbers inside an equation, written for this locale. */
+  /** Numbers inside an equation, which the engine writes as "1,042.852", written for this locale. */
   equation(text: string): string {
-    return text.replace(/(?<![\p{L}\d.])\d+(?:\.\d+)?(?![\p{L}\d])/gu, (plain) => this.digits(plain));
+    return text.replace(numberInText, (number) => this.digits(number.replaceAll(',', '')));
   }
 
   unit(unit: string): string {
     return unitLabel(unit);
   }
+}
+
+/** Zeros at the end are part of a figure: "13.10" is not written as "13.1". */
+function decimalsOf(plain: string): number {
+  return /\.(\d+)$/u.exec(plain)?.[1]?.length ?? 0;
 }
 
 function currencySymbol(locale: string, currency: string): string {

@@ -103,7 +103,8 @@ export class CaseSession {
   }
 
   #labelOf(id: string): string {
-    return this.spread?.inputs[id]?.label ?? id;
+    const input = this.spread?.inputs[id];
+    return input === undefined ? id : [input.label, input.where].filter((part) => part !== '').join(', ');
   }
 
   // One edit after the other, so that each is recorded against the case it was made on.

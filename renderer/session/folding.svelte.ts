@@ -17,13 +17,17 @@ export class Folding {
     this.#chosen = { ...this.#chosen, [id]: !this.isOpen(id) };
   }
 
-  /** Opens the groups of greatest difference first, as long as `rows` rows hold the groups' own and their lines. */
+  openAll(groups: readonly SpreadGroup[]): void {
+    this.#automatic = groups.map(({ id }) => id);
+  }
+
+  /** Opens the group of greatest difference, and others after it as long as `rows` rows hold all that is open. */
   arrange(groups: readonly SpreadGroup[], rows: number): void {
     let free = rows - groups.length;
     const open: GroupId[] = [];
     const byDifference = [...groups].sort((left, right) => weight(right) - weight(left));
     for (const group of byDifference) {
-      if (group.rows.length > free) continue;
+      if (group.rows.length > free && open.length > 0) continue;
       free -= group.rows.length;
       open.push(group.id);
     }

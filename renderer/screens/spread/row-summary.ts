@@ -1,5 +1,5 @@
 import type { Amount, Spread, SpreadRow } from '../../../src/index.ts';
-import { lowerFirst } from '../../numbers/lower-first.ts';
+import { lowerFirst } from '../../numbers/letter-case.ts';
 import type { NumberStyle } from '../../numbers/number-style.ts';
 
 type Summed =

@@ -1,7 +1,8 @@
-// Heading and total of the ledger, and the least height of a row; a little more than the style's own, so that rows breathe.
-const headAndTotal = { normal: 56, wide: 76 };
-const rowHeight = { normal: 24, wide: 30 };
-const wideFrom = 1700;
+// Heading and total of the ledger, and the least height of a row, in pixels as the style sets them.
+const headAndTotal = { normal: 50, wide: 68 };
+const rowHeight = { normal: 23, wide: 29 };
+/** From this width on, letters and rows are larger: the same figure as in the styles. */
+export const wideFrom = 1700;
 
 /** How many rows of the ledger can be seen at once in a room of this height. */
 export function rowsThatFit(room: number, windowWidth: number): number {

@@ -2,3 +2,8 @@
 export function lowerFirst(label: string): string {
   return /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 }
+
+/** Words at the head of a line: "dry feed" as "Dry feed". */
+export function upperFirst(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
