@@ -16,6 +16,8 @@ export interface Case {
   /** Chemicals of the user's own, beside those of the program's list. */
   readonly chemicals: readonly { readonly id: string; readonly label: string }[];
   readonly destinations: readonly Destination[];
+  /** Streams whose landfill tax is not the standard one. */
+  readonly residues?: readonly { readonly stream: string; readonly landfillTax: LandfillTax }[];
   readonly routes: readonly Route[];
   /** Ids of the two routes that face each other; differences are `with` less `base`. */
   readonly compare: { readonly base: string; readonly with: string };
@@ -53,6 +55,7 @@ export interface Destination {
   readonly label: string;
   readonly kind: DestinationKind;
 }
+export type LandfillTax = 'standard' | 'lower' | 'exempt';
 export type DestinationKind = 'landfill' | 'incineration' | 'own boiler' | 'spreading' | 'sale' | 'gate-fee plant';
 
 export interface Route {
@@ -87,8 +90,16 @@ export interface Stage {
   readonly label?: string;
   /** Cascades only: how many single stages, 1 to 5. */
   readonly levels?: number;
+  /** Cascades only: later stages (2 to 5) whose accepts go forward to product instead of back one stage. */
+  readonly forward?: readonly number[];
+  /** Cascades only: whether components part by a separation quotient or by a plug-flow exponent. */
+  readonly law?: 'quotient' | 'plug flow';
+  /** Plug flow only: whether the reject rate given is that of the fibre mass or of the volume. */
+  readonly rejectRateBy?: 'mass' | 'volume';
   /** Where stock is heated: a figure per tonne, or worked out from consistency and temperatures. */
   readonly heat?: 'given' | 'computed';
+  /** Where heat is worked out: steam that heats through a wall, or is blown into the stock and condenses there. */
+  readonly steam?: 'indirect' | 'direct';
   /** Washers and thickeners only: where the filtrate goes. */
   readonly filtrate?: 'clarifier' | 'dilution' | 'effluent';
   /** Refiners only: whether the electricity given is the whole draw, or net refining energy with the no-load power apart. */

@@ -42,5 +42,5 @@ function countedBy(value: unknown): string {
 export function quoted(value: unknown): string {
   if (value === undefined) return 'nothing';
   const text = typeof value === 'number' ? String(value) : JSON.stringify(value);
-  return text.length > 80 ? `${[...text.slice(0, 78)].slice(0, -1).join('')}...` : text;
+  return text.length > 80 ? `${text.slice(0, 77).replace(/\p{Cs}$/u, '')}...` : text;
 }

@@ -36,7 +36,11 @@ const stage = v.strictObject({
   like: reference,
   label: v.optional(name),
   levels: v.optional(v.picklist([1, 2, 3, 4, 5], 'a whole number from 1 to 5')),
+  forward: v.optional(v.array(v.pipe(v.number(), v.integer(), v.minValue(2), v.maxValue(5)))),
+  law: v.optional(v.picklist(['quotient', 'plug flow'])),
+  rejectRateBy: v.optional(v.picklist(['mass', 'volume'])),
   heat: v.optional(v.picklist(['given', 'computed'])),
+  steam: v.optional(v.picklist(['indirect', 'direct'])),
   filtrate: v.optional(v.picklist(['clarifier', 'dilution', 'effluent'])),
   power: v.optional(v.picklist(['gross', 'net and no-load'])),
 });
@@ -106,6 +110,9 @@ export const caseSchema = v.strictObject({
   materials: v.pipe(v.array(material), v.minLength(1, 'at least one material'), v.maxLength(200)),
   chemicals: v.array(v.strictObject({ id, label: name })),
   destinations: v.pipe(v.array(destination), v.minLength(1, 'at least one destination'), v.maxLength(60)),
+  residues: v.optional(
+    v.array(v.strictObject({ stream: reference, landfillTax: v.picklist(['standard', 'lower', 'exempt']) })),
+  ),
   routes: v.pipe(v.array(route), v.minLength(2, 'at least two routes'), v.maxLength(20)),
   compare: v.strictObject({ base: id, with: id }),
   inputs: v.record(inputId, given),

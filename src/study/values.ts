@@ -1,21 +1,19 @@
-import { type DecimalOutcome, type DecimalValues, evaluateDecimal } from '../kernel/evaluate/decimal.ts';
+import { type DecimalOutcome, DecimalReading } from '../kernel/evaluate/decimal.ts';
 import { Failure } from '../kernel/evaluate/failure.ts';
 import { type Graph, type Node, nodeAt } from '../kernel/graph/graph.ts';
 
 /** The decimal reading of a graph, asked by name. Ids must be those of the graph. */
 export class Values {
   readonly graph: Graph;
-  readonly #values: DecimalValues;
+  readonly #reading: DecimalReading;
 
   constructor(graph: Graph) {
     this.graph = graph;
-    this.#values = evaluateDecimal(graph);
+    this.#reading = new DecimalReading(graph);
   }
 
   at(node: Node): DecimalOutcome {
-    const value = this.#values[node.index];
-    if (value === undefined) throw new Error(`No value for node ${String(node.index)}`);
-    return value;
+    return this.#reading.at(node.index);
   }
 
   of(id: string): DecimalOutcome {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cascade, quotientRemoval } from '../../src/paper/stages/cascade.ts';
+import { cascade } from '../../src/paper/stages/cascade.ts';
+import { quotientRemoval } from '../../src/paper/stages/screening-laws.ts';
 import { plain, valueOf, valuesOf } from '../support/quantity-value.ts';
 
 // Source: worked by hand below from the balance of each stage; no published worked example of a feedback cascade was found.

@@ -1,5 +1,5 @@
 import type { Bounds, OperationName, OperationOf } from '../expression/operation.ts';
-import type { Graph, Node } from '../graph/graph.ts';
+import { type Graph, type Node, nodeAt } from '../graph/graph.ts';
 import { inForce } from '../graph/input-declaration.ts';
 import { Decimal } from './decimal-settings.ts';
 import { Failure, type Reason } from './failure.ts';
@@ -46,15 +46,47 @@ const arithmetic: Arithmetic = {
   greater: (_, [left = zero, right = zero]) => (left.greaterThan(right) ? left : right),
 };
 
+/** What has been worked out so far. */
+type Found = readonly (DecimalOutcome | undefined)[];
+
 const prepared = new WeakMap<Graph, Prepared>();
 
 /** Works out every quantity of the graph in 34-digit decimals. */
 export function evaluateDecimal(graph: Graph, changes: Changes = new Map()): DecimalValues {
-  const ready = prepared.get(graph) ?? prepare(graph);
-  const inputs = changes.size === 0 ? ready.inputs : new Map([...ready.inputs, ...changedInputs(graph, changes)]);
-  const values: DecimalOutcome[] = [];
-  for (const node of graph.nodes) values.push(outcome(node, values, inputs, ready));
-  return values;
+  const reading = new DecimalReading(graph, changes);
+  return graph.nodes.map((node) => reading.at(node.index));
+}
+
+/** The same reading, worked out only as far as it is asked: what nobody looks at costs nothing. */
+export class DecimalReading {
+  readonly #graph: Graph;
+  readonly #ready: Prepared;
+  readonly #inputs: ReadonlyMap<string, Decimal>;
+  readonly #values: (DecimalOutcome | undefined)[];
+
+  constructor(graph: Graph, changes: Changes = new Map()) {
+    this.#graph = graph;
+    this.#ready = prepared.get(graph) ?? prepare(graph);
+    this.#inputs =
+      changes.size === 0 ? this.#ready.inputs : new Map([...this.#ready.inputs, ...changedInputs(graph, changes)]);
+    this.#values = new Array<DecimalOutcome | undefined>(graph.nodes.length);
+  }
+
+  at(index: number): DecimalOutcome {
+    const open = [index];
+    for (let next = open.at(-1); next !== undefined; next = open.at(-1)) {
+      const node = nodeAt(this.#graph, next);
+      const missing =
+        this.#values[next] === undefined ? node.args.filter((arg) => this.#values[arg] === undefined) : [];
+      if (missing.length > 0) {
+        open.push(...missing);
+        continue;
+      }
+      this.#values[next] ??= outcome(node, this.#values, this.#inputs, this.#ready);
+      open.pop();
+    }
+    return this.#values[index] ?? zero;
+  }
 }
 
 function prepare(graph: Graph): Prepared {
@@ -78,12 +110,7 @@ function changedInputs(graph: Graph, changes: Changes): [string, Decimal][] {
   });
 }
 
-function outcome(
-  node: Node,
-  values: DecimalValues,
-  inputs: ReadonlyMap<string, Decimal>,
-  ready: Prepared,
-): DecimalOutcome {
+function outcome(node: Node, values: Found, inputs: ReadonlyMap<string, Decimal>, ready: Prepared): DecimalOutcome {
   const { operation, args, index } = node;
   if (operation.op === 'input') return inputs.get(operation.key) ?? new Failure(index, { kind: 'no value given' });
   if (operation.op === 'constant') return ready.constants[index] ?? zero;
@@ -101,7 +128,7 @@ function outcome(
 }
 
 /** Only the branch that is taken may fail: 1/n stands for r/(1-(1+r)^-n) where r is 0. */
-function chosen(args: readonly number[], values: DecimalValues): DecimalOutcome {
+function chosen(args: readonly number[], values: Found): DecimalOutcome {
   const [value = zero, limit = zero, above = zero, otherwise = zero] = args.map((arg) => values[arg] ?? zero);
   if (value instanceof Failure) return value;
   if (limit instanceof Failure) return limit;

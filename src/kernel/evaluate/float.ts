@@ -66,7 +66,7 @@ export function floatProgram(graph: Graph): FloatProgram {
 export function evaluateFloat(
   program: FloatProgram,
   changes: Changes = new Map(),
-  values = new Float64Array(program.steps.length),
+  values: Float64Array = new Float64Array(program.steps.length),
 ): Float64Array {
   const { steps, starts, args, constants } = program;
   const given = changes.size === 0 ? program.inputValues : changed(program, changes);

@@ -32,11 +32,3 @@ export function cascade(rejectRates: readonly Quantity[], forward: readonly bool
   );
   return { loss, feeds };
 }
-
-/**
- * Share of a component that one screen or cleaner rejects, at reject rate R of the fibre: E = R/(1 - Q + Q R), Q the separation
- * quotient, below 1 (Nelson 1981, from memory). Q = 0 splits as the fibre; Q towards 1 removes all.
- */
-export function quotientRemoval(rejectRate: Quantity, quotient: Quantity): Quantity {
-  return rejectRate.dividedBy(quotient.complement().plus(quotient.times(rejectRate)));
-}

@@ -1,0 +1,20 @@
+import type { Quantity } from '../../kernel/expression/quantity.ts';
+import { type Component, componentLabels, followsWater } from '../components.ts';
+import { plainFigure } from '../figure.ts';
+import type { Sheet } from '../sheet.ts';
+import type { StagePlace } from './stage-place.ts';
+
+/** Exponents have no reference row: what passes with the water has 1, what a slot holds back is near 0, fibre lies between. */
+export function exponentOf(sheet: Sheet, place: StagePlace, component: Component): Quantity {
+  const figure = followsWater.has(component)
+    ? plainFigure('1', '0.9', '1', '1')
+    : plainFigure('0.75', '0.1', '0.9', '1');
+  return sheet.input({
+    id: `${place.id}.exponent.${component}`,
+    label: `${componentLabels[component]}: plug-flow exponent`,
+    where: place.where,
+    unit: '1',
+    figure,
+    allowed: { least: '0', most: '1' },
+  });
+}
