@@ -10,14 +10,24 @@ const kinds: ReadonlyMap<string, string> = new Map([
   ['Object', 'a group of named values in braces'],
 ]);
 
-/** What the schema found, as problems; keys that it does not know are left out, because it names only the first of them. */
-export function formProblems(issues: readonly v.BaseIssue<unknown>[]): Problem[] {
+/**
+ * What the schema found, as problems. Left out are keys that it does not know, because it names only the first of them, and what lies at
+ * or below the paths about which everything `isSaid`: in a list that stands for a group it would find the methods of lists.
+ */
+export function formProblems(issues: readonly v.BaseIssue<unknown>[], isSaid: ReadonlySet<string>): Problem[] {
   return issues.flatMap((issue): Problem[] => {
     if (issue.type === 'strict_object' && issue.expected === 'never') return [];
     const path = v.getDotPath(issue) ?? '';
+    if (isUnder(path, isSaid)) return [];
     if (issue.input === undefined) return [{ kind: 'missing', path }];
     return [{ kind: 'wrong form', path, given: quoted(issue.input), allowed: allowedBy(issue) }];
   });
+}
+
+function isUnder(path: string, paths: ReadonlySet<string>): boolean {
+  if (paths.size === 0) return false;
+  const parts = path.split('.');
+  return parts.some((_, place) => paths.has(parts.slice(0, place + 1).join('.')));
 }
 
 function allowedBy(issue: v.BaseIssue<unknown>): string {

@@ -45,19 +45,10 @@ function checked(content: unknown, repeated: readonly Problem[]): Outcome<Case> 
   const result = v.safeParse(caseSchema, content, { abortPipeEarly: true });
   const shape = findShapeProblems(content);
   const broken = new Set(shape.map((problem) => ('path' in problem ? problem.path : '')));
-  const form = formProblems(result.issues ?? []).filter(
-    (problem) => !('path' in problem && isUnder(problem.path, broken)),
-  );
+  const form = formProblems(result.issues ?? [], broken);
   const problems = [...repeated, ...shape, ...form, ...findReferenceProblems(content)].slice(0, mostProblems);
   if (!result.success) return outcome({} as Case, problems);
   return outcome(caseOf(result.output), problems);
-}
-
-/** Whether a path lies at or below one of those given, about which everything has been said. */
-function isUnder(path: string, paths: ReadonlySet<string>): boolean {
-  if (paths.size === 0) return false;
-  const parts = path.split('.');
-  return parts.some((_, place) => paths.has(parts.slice(0, place + 1).join('.')));
 }
 
 function caseOf({ format: _format, version: _version, ...rest }: v.InferOutput<typeof caseSchema>): Case {
