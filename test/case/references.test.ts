@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { at, problemsAfter } from './sample-case.ts';
+
+describe('names that are said twice', () => {
+  it.each([
+    'materials',
+    'chemicals',
+    'destinations',
+    'routes',
+    'routes.1.lines',
+    'routes.1.additives',
+    'routes.1.charges',
+  ])('are told for "%s"', (path) => {
+    const given: string[] = [];
+    const problems = problemsAfter((content) => {
+      const list = at(content, path) as unknown as { id: string }[];
+      const [first] = list;
+      given.push(first?.id ?? '');
+      list.push({ ...(first ?? { id: '' }) });
+    });
+
+    expect(problems).toEqual([{ kind: 'said twice', path, given: given[0] }]);
+  });
+
+  it('are told for stages, grades and chemicals of the machine', () => {
+    const problems = problemsAfter((content) => {
+      at(content, 'routes.1.lines.0.stages.2')['id'] = 'pulper';
+      at(content, 'routes.1.lines.0.recipe.1')['material'] = 'yard';
+      at(content, 'routes.1')['machineChemicals'] = ['defoamer', 'retention', 'defoamer', 'defoamer'];
+    });
+
+    expect(problems).toEqual([
+      { kind: 'said twice', path: 'routes.1.machineChemicals', given: 'defoamer' },
+      { kind: 'said twice', path: 'routes.1.machineChemicals', given: 'defoamer' },
+      { kind: 'said twice', path: 'routes.1.lines.0.stages', given: 'pulper' },
+      { kind: 'said twice', path: 'routes.1.lines.0.recipe', given: 'yard' },
+    ]);
+  });
+
+  it('may be the same in two lines, two routes and two lists', () => {
+    expect(
+      problemsAfter((content) => {
+        at(content, 'routes.0.lines.0.stages.0')['id'] = 'pulper';
+        at(content, 'chemicals.0')['id'] = 'kraft';
+        at(content, 'routes.1')['machineChemicals'] = ['retention'];
+      }),
+    ).toEqual([]);
+  });
+});
+
+describe('names that point at nothing', () => {
+  it('are told with what there is', () => {
+    const problems = problemsAfter((content) => {
+      at(content, 'compare')['base'] = 'bale';
+      at(content, 'routes.1')['balance'] = 'white';
+      at(content, 'routes.1.lines.0.recipe.1')['material'] = 'constructor';
+    });
+
+    expect(problems).toEqual([
+      { kind: 'unknown reference', path: 'compare.base', given: 'bale', what: 'route', known: ['bales', 'yard'] },
+      { kind: 'unknown reference', path: 'routes.1.balance', given: 'white', what: 'line', known: ['brown'] },
+      {
+        kind: 'unknown reference',
+        path: 'routes.1.lines.0.recipe.1.material',
+        given: 'constructor',
+        what: 'material',
+        known: ['kraft', 'yard', 'clippings'],
+      },
+    ]);
+  });
+
+  it('are not judged while the list they point into cannot be read', () => {
+    const problems = problemsAfter((content) => {
+      at(content, 'materials.0')['id'] = 7;
+      at(content, 'routes.1.lines.0.recipe.1')['material'] = 'straw';
+    });
+
+    expect(problems.map((problem) => problem.kind)).toEqual(['wrong form']);
+  });
+});
