@@ -80,7 +80,7 @@ function residue(sheet: Sheet, plant: Plant, stream: string, composition: Flow, 
   const parts = splitOf(sheet, stream, label, mayBurn).map(({ destination, share }) => ({
     destination,
     share,
-    terms: destinationTerms(sheet, destination),
+    terms: destinationTerms(sheet, destination, { id: stream, label }),
     wet: sheet.define(
       `${id}.wet.${destination.id}`,
       `${label}, to ${destination.label.toLowerCase()}`,

@@ -15,7 +15,7 @@ export interface Water {
 
 /**
  * fresh + moisture of materials + water in solutions = effluent + evaporated + water in residues + water in the product. One of fresh
- * water and effluent is given, the other closes the balance. Steam that condenses in the stock is not yet counted.
+ * water and effluent is given, the other closes the balance. Steam blown into stock condenses there and comes in too.
  */
 export function waterBalance(sheet: Sheet, plant: Plant, chemicals: readonly ChemicalUse[], residues: Residues): Water {
   const { route, machine, mill } = plant;
@@ -27,11 +27,14 @@ export function waterBalance(sheet: Sheet, plant: Plant, chemicals: readonly Che
       return line.feed.times(share).times(moisture.dividedBy(moisture.complement())).times(perDry);
     }),
   );
+  const condensed = plant.lines.flatMap((line) =>
+    line.stages.map((stage) => line.feed.times(stage.feedMass).times(stage.condensate)),
+  );
   const comesIn = sheet.define(
     `${route.id}.water.withMaterials`,
     'Water that comes with materials',
     'm3/t',
-    total([...bought, ...chemicals.map((use) => use.water), machine.sizeWater], 'm3/t'),
+    total([...bought, ...condensed, ...chemicals.map((use) => use.water), machine.sizeWater], 'm3/t'),
     { where, note: 'Moisture of bought fibre, chemical solutions and surface size.' },
   );
   const cooling = machine.input('coolingLoss', 'Water evaporated in cooling and building', 'm3/t', {
@@ -61,12 +64,19 @@ export function waterBalance(sheet: Sheet, plant: Plant, chemicals: readonly Che
       where,
       note: 'What the balance asks for.',
     });
-    return { fresh, effluent, givenInput: `${route.id}.effluent` };
+    return closed(sheet, plant, { fresh, effluent, givenInput: `${route.id}.effluent` }, comesIn, leaves);
   }
   const fresh = machine.input('freshWater', 'Fresh water', 'm3/t');
   const effluent = sheet.define(`${route.id}.water.effluent`, 'Effluent', 'm3/t', fresh.plus(comesIn).minus(leaves), {
     where,
     note: 'Water in, less evaporation, residues and product.',
   });
-  return { fresh, effluent, givenInput: `${route.id}.machine.freshWater` };
+  return closed(sheet, plant, { fresh, effluent, givenInput: `${route.id}.machine.freshWater` }, comesIn, leaves);
+}
+
+function closed(sheet: Sheet, { route }: Plant, water: Water, comesIn: Quantity, leaves: Quantity): Water {
+  const apart = water.fresh.plus(comesIn).minus(water.effluent).minus(leaves);
+  const note = 'Water in less water out: nothing, if water closes.';
+  sheet.define(`${route.id}.water.closure`, 'Water unaccounted for', 'm3/t', apart, { where: route.label, note });
+  return water;
 }

@@ -2,7 +2,8 @@ import type { Quantity } from '../../kernel/expression/quantity.ts';
 import { type StageEntry, type StageKind, chemicalEntries } from '../catalogue.ts';
 import { type Component, type Flow, componentLabels, flowOf, massOf } from '../components.ts';
 import { type Sheet, notNegative } from '../sheet.ts';
-import { electricityOf, heatOf } from './demand.ts';
+import { electricityOf } from './demand.ts';
+import { heatOf } from './heat.ts';
 import { removalOf } from './separation.ts';
 import type { StagePlace } from './stage-place.ts';
 import { transformed } from './transform.ts';
@@ -21,6 +22,8 @@ export interface StageResult {
   /** Per bdt that enters the stage. */
   readonly electricity: Quantity;
   readonly heat: Quantity;
+  /** Steam that condenses in the stock, m3 per bdt that enters. */
+  readonly condensate: Quantity;
   readonly doses: readonly { readonly chemical: string; readonly dose: Quantity }[];
 }
 
@@ -54,7 +57,7 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
     rejects,
     streamOf: (component) => entry.streams?.[component] ?? stream,
     electricity: electricityOf(sheet, place, entry, feedMass),
-    heat: heatOf(sheet, place, entry),
+    ...heatOf(sheet, place, entry),
     doses: dosesOf(sheet, place, entry),
   };
 }
