@@ -1,7 +1,8 @@
+import { keptFromLines, keptFromRoutes, keptNameProblems } from './kept-names.ts';
 import type { Problem } from './problem.ts';
 
 /**
- * Names that are used twice where they must differ, and names that point at nothing. It takes the content as it was read, so that these
+ * Names that are used twice where they must differ, that the program keeps for itself, or that point at nothing. It takes the content as it was read, so that these
  * are told together with mistakes of form elsewhere; where a list of names cannot be read, nothing is said about what points into it.
  */
 export function findReferenceProblems(content: unknown): Problem[] {
@@ -13,6 +14,7 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...repeated('chemicals', namesOf(content, 'chemicals', 'id')),
     ...repeated('destinations', namesOf(content, 'destinations', 'id')),
     ...repeated('routes', routes),
+    ...keptNameProblems('routes', routes ?? [], keptFromRoutes),
     ...missing('compare.base', valueAt(compare, 'base'), 'route', routes),
     ...missing('compare.with', valueAt(compare, 'with'), 'route', routes),
     ...listAt(content, 'routes').flatMap((route, place) => routeProblems(route, `routes.${String(place)}`, materials)),
@@ -23,6 +25,7 @@ function routeProblems(route: unknown, at: string, materials: Names): Problem[] 
   const lines = namesOf(route, 'lines', 'id');
   return [
     ...repeated(`${at}.lines`, lines),
+    ...keptNameProblems(`${at}.lines`, lines ?? [], keptFromLines),
     ...missing(`${at}.balance`, valueAt(route, 'balance'), 'line', lines),
     ...repeated(`${at}.additives`, namesOf(route, 'additives', 'id')),
     ...repeated(`${at}.machineChemicals`, textsOf(listAt(route, 'machineChemicals'))),

@@ -6,7 +6,8 @@ export const formatVersion = 1;
 /** Text of one form, said in words: whatever is not of it, a number or a list too, is answered with these words. */
 const textLike = (pattern: RegExp, form: string) => v.pipe(v.string(form), v.regex(pattern, form));
 const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
-const id = textLike(/^[a-z][a-z0-9-]{0,39}$/, 'a short name of small letters, digits and hyphens');
+// "constructor" is the one such name that every JavaScript object already has.
+const id = textLike(/^(?!constructor$)[a-z][a-z0-9-]{0,39}$/, 'a short name of small letters, digits and hyphens');
 const name = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 const currency = textLike(/^[A-Z]{3}$/, 'a currency code of three capital letters');
 const reference = v.pipe(v.string(), v.minLength(1), v.maxLength(120));

@@ -53,7 +53,7 @@ describe('names that point at nothing', () => {
     const problems = problemsAfter((content) => {
       at(content, 'compare')['base'] = 'bale';
       at(content, 'routes.1')['balance'] = 'white';
-      at(content, 'routes.1.lines.0.recipe.1')['material'] = 'constructor';
+      at(content, 'routes.1.lines.0.recipe.1')['material'] = 'straw';
     });
 
     expect(problems).toEqual([
@@ -62,7 +62,7 @@ describe('names that point at nothing', () => {
       {
         kind: 'unknown reference',
         path: 'routes.1.lines.0.recipe.1.material',
-        given: 'constructor',
+        given: 'straw',
         what: 'material',
         known: ['kraft', 'yard', 'clippings'],
       },
