@@ -39,28 +39,32 @@ function inClosedForm(rates: readonly number[], forward: readonly boolean[]): Fo
 }
 
 describe('the closed form of a cascade', () => {
-  test('agrees to 1e-12 with the balance equations solved together, over 500 random cascades', () => {
-    const lengths = new Set<string>();
-    for (let seed = 8001; seed <= 8500; seed += 1) {
-      const dice = new Dice(seed);
-      const rates = Array.from({ length: dice.whole(1, 5) }, () => dice.between(0.01, 0.95));
-      // Directions are mixed at will; the first stage always gives to the product.
-      const forward = rates.map((_, k) => k === 0 || dice.chance(0.4));
+  test(
+    'agrees to 1e-12 with the balance equations solved together, over 500 random cascades',
+    { timeout: 30_000 },
+    () => {
+      const lengths = new Set<string>();
+      for (let seed = 8001; seed <= 8500; seed += 1) {
+        const dice = new Dice(seed);
+        const rates = Array.from({ length: dice.whole(1, 5) }, () => dice.between(0.01, 0.95));
+        // Directions are mixed at will; the first stage always gives to the product.
+        const forward = rates.map((_, k) => k === 0 || dice.chance(0.4));
 
-      const closed = inClosedForm(rates, forward);
-      const solved = byEquations(rates, forward);
+        const closed = inClosedForm(rates, forward);
+        const solved = byEquations(rates, forward);
 
-      const message = `seed ${String(seed)}: ${rates.join(', ')}, forward ${forward.join(', ')}`;
-      expect(Math.abs(closed.loss / solved.loss - 1), message).toBeLessThan(1e-12);
-      expect(closed.feeds.length, message).toBe(rates.length);
-      closed.feeds.forEach((feed, k) => expect(Math.abs(feed / solved.feeds[k]! - 1), message).toBeLessThan(1e-12));
-      // The equations themselves keep mass: what is fed is product and loss.
-      expect(Math.abs(solved.product + solved.loss - 1), message).toBeLessThan(1e-12);
-      lengths.add(`${String(rates.length)} ${forward.slice(1).includes(true) ? 'mixed' : 'back'}`);
-    }
-    // One stage has no direction to choose; two to five occur both ways.
-    expect(lengths.size).toBe(9);
-  });
+        const message = `seed ${String(seed)}: ${rates.join(', ')}, forward ${forward.join(', ')}`;
+        expect(Math.abs(closed.loss / solved.loss - 1), message).toBeLessThan(1e-12);
+        expect(closed.feeds.length, message).toBe(rates.length);
+        closed.feeds.forEach((feed, k) => expect(Math.abs(feed / solved.feeds[k]! - 1), message).toBeLessThan(1e-12));
+        // The equations themselves keep mass: what is fed is product and loss.
+        expect(Math.abs(solved.product + solved.loss - 1), message).toBeLessThan(1e-12);
+        lengths.add(`${String(rates.length)} ${forward.slice(1).includes(true) ? 'mixed' : 'back'}`);
+      }
+      // One stage has no direction to choose; two to five occur both ways.
+      expect(lengths.size).toBe(9);
+    },
+  );
 
   test('agrees with the example worked by hand', () => {
     // r = 0.25, 0.3, 0.4 with feedback: 4.651163 %.

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { evaluateDecimal } from '../../src/kernel/evaluate/decimal.ts';
+import type { Decimal } from '../../src/kernel/evaluate/decimal-settings.ts';
+import { type DecimalOutcome, evaluateDecimal } from '../../src/kernel/evaluate/decimal.ts';
 import { evaluateFloat, floatProgram } from '../../src/kernel/evaluate/float.ts';
 import { Failure } from '../../src/kernel/evaluate/failure.ts';
 import type { Graph } from '../../src/kernel/graph/graph.ts';
@@ -23,9 +24,9 @@ function dependants(graph: Graph, start: number, untaken: (choice: number, branc
 
 // Law: a figure that is missing spoils what is made of it and nothing else, and each spoilt quantity names where it began.
 describe('taking one figure away', () => {
-  test('spoils exactly what is made of it, over 80 random cases', () => {
+  test('spoils exactly what is made of it, over 60 random cases', { timeout: 30_000 }, () => {
     let spoiltInAll = 0;
-    for (let seed = 7001; seed <= 7080; seed += 1) {
+    for (let seed = 7001; seed <= 7060; seed += 1) {
       const { model, figures } = randomModel(seed, { lines: 2, stages: 3 });
       const { graph } = model;
       const whole = evaluateDecimal(graph, figures);
@@ -49,24 +50,19 @@ describe('taking one figure away', () => {
       const exact = evaluateDecimal(without, left);
       const fast = evaluateFloat(floatProgram(without), left);
       const expected = dependants(graph, start, untaken);
-      const spoilt = new Set(exact.flatMap((value, at) => (value instanceof Failure ? [at] : [])));
+      const spoilt = placesWhere(exact, (value) => value instanceof Failure);
       const origins = new Set(exact.flatMap((value) => (value instanceof Failure ? [value.at] : [])));
 
       const message = `seed ${String(seed)}, without ${gone}`;
-      expect([...spoilt].sort(byNumber), message).toEqual([...expected].sort(byNumber));
+      expect(spoilt.join(), message).toBe(placesWhere(graph.nodes, ({ index }) => expected.has(index)).join());
       expect([...origins], message).toEqual([start]);
-      expect(
-        [...fast].flatMap((value, at) => (Number.isNaN(value) ? [at] : [])),
-        message,
-      ).toEqual([...spoilt].sort(byNumber));
+      expect(placesWhere([...fast], Number.isNaN).join(), message).toBe(spoilt.join());
       // What is not spoilt keeps its value to the last digit.
-      expect(
-        whole.every((value, at) => spoilt.has(at) || (!(value instanceof Failure) && value.equals(exact[at] as never))),
-        message,
-      ).toBe(true);
-      spoiltInAll += spoilt.size;
+      const changed = placesWhere(exact, (value, at) => !(value instanceof Failure) && !sameValue(value, whole[at]));
+      expect(changed, message).toEqual([]);
+      spoiltInAll += spoilt.length;
     }
-    expect(spoiltInAll).toBeGreaterThan(80);
+    expect(spoiltInAll).toBeGreaterThan(60);
   });
 
   test('names the price that is missing, and leaves the other route and the freight as they are', () => {
@@ -106,6 +102,10 @@ describe('taking one figure away', () => {
 
 const rejectAll = { 'mill.line.reject.removal.fibre': '100 %' };
 
-function byNumber(left: number, right: number): number {
-  return left - right;
+function placesWhere<Item>(items: readonly Item[], holds: (item: Item, at: number) => boolean): number[] {
+  return items.flatMap((item, at) => (holds(item, at) ? [at] : []));
+}
+
+function sameValue(left: Decimal, right: DecimalOutcome | undefined): boolean {
+  return right !== undefined && !(right instanceof Failure) && left.equals(right);
 }

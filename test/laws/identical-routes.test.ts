@@ -40,7 +40,7 @@ function differenceIds(model: Model): string[] {
 
 // Law: a thing differs from itself by nothing, not by a rounding error.
 describe('two identical routes', () => {
-  test.each(Array.from({ length: 25 }, (_, at) => ({ seed: 3001 + at })))(
+  test.each(Array.from({ length: 15 }, (_, at) => ({ seed: 3001 + at })))(
     'differ by exactly zero in every line (seed $seed)',
     ({ seed }) => {
       const model = buildModel(twin(randomCase(seed)));

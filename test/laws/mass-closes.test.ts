@@ -54,7 +54,7 @@ describe(`${String(wanted)} random lines`, () => {
     expect([...stageEntries.keys()].filter((like) => !used.has(like))).toEqual([]);
   });
 
-  test('lose no kilogram: feed is stock, dissolved matter and rejects', () => {
+  test('lose no kilogram: feed is stock, dissolved matter and rejects', { timeout: 30_000 }, () => {
     let checked = 0;
     for (const each of cases) {
       const at = reader(each);
@@ -70,7 +70,7 @@ describe(`${String(wanted)} random lines`, () => {
     expect(checked).toBeGreaterThanOrEqual(wanted);
   });
 
-  test('turn nothing into something: a stage gives on and rejects what it was fed', () => {
+  test('turn nothing into something: a stage gives on and rejects what it was fed', { timeout: 30_000 }, () => {
     for (const each of cases) {
       const at = reader(each);
       for (const line of each.model.routes.flatMap((route) => route.plant.lines)) {

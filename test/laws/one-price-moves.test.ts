@@ -37,48 +37,52 @@ function linesMovedBy(input: string): readonly string[] | null {
 // Law: a price moves the lines that use it and no other; a figure of one route leaves the other alone.
 describe('changing one price', () => {
   const seeds = [5001, 5002, 5003, 5004, 5005, 5006];
-  test.each(seeds.map((seed) => ({ seed })))('moves only the lines that use it (seed $seed)', ({ seed }) => {
-    const { model, figures } = randomModel(seed, { lines: 2, stages: 4 });
-    const before = decimalReader(model, evaluateDecimal(model.graph, figures));
-    const lines = model.routes.flatMap(({ plant, statement }) =>
-      statement.lines.map((line) => ({ ...line, route: plant.route.id })),
-    );
-    const kinds = new Set<string>();
-
-    for (const { id } of model.graph.inputs) {
-      const allowed = linesMovedBy(id);
-      const digits = figures.get(id);
-      if (allowed === null || digits === undefined || Number(digits) === 0) continue;
-      const raised = new Map(figures).set(id, String(1.1 * Number(digits)));
-      const after = decimalReader(model, evaluateDecimal(model.graph, raised));
-      const moved = lines.filter((line) => !after(line.perTonneId).equals(before(line.perTonneId)));
-
-      const route = /^(base|other)\./u.exec(id)?.[1];
-      const strangers = moved.filter(
-        (line) =>
-          !(allowed.includes(line.account) || allowed.includes(`${line.account}.${line.key}`)) ||
-          (route !== undefined && line.route !== route),
+  test.each(seeds.map((seed) => ({ seed })))(
+    'moves only the lines that use it (seed $seed)',
+    { timeout: 30_000 },
+    ({ seed }) => {
+      const { model, figures } = randomModel(seed, { lines: 2, stages: 4 });
+      const before = decimalReader(model, evaluateDecimal(model.graph, figures));
+      const lines = model.routes.flatMap(({ plant, statement }) =>
+        statement.lines.map((line) => ({ ...line, route: plant.route.id })),
       );
-      expect(
-        strangers.map((line) => line.perTonneId),
-        `seed ${String(seed)}, ${id}`,
-      ).toEqual([]);
-      // A price that sets one line alone must move it, unless the line is nothing.
-      const stuck = lines.filter(
-        (line) =>
-          /^(fibre|freight|chemicals|additives|charges)\./u.test(allowed[0] ?? '') &&
-          allowed.includes(`${line.account}.${line.key}`) &&
-          (route === undefined || line.route === route) &&
-          !before(line.perTonneId).isZero() &&
-          !moved.includes(line),
-      );
-      expect(
-        stuck.map((line) => line.perTonneId),
-        `seed ${String(seed)}, ${id} has no effect`,
-      ).toEqual([]);
-      if (moved.length > 0) kinds.add(id);
-    }
-    // Most prices move something; those that do not belong to a material, outlet or tax that the case does not use.
-    expect(kinds.size).toBeGreaterThan(12);
-  });
+      const kinds = new Set<string>();
+
+      for (const { id } of model.graph.inputs) {
+        const allowed = linesMovedBy(id);
+        const digits = figures.get(id);
+        if (allowed === null || digits === undefined || Number(digits) === 0) continue;
+        const raised = new Map(figures).set(id, String(1.1 * Number(digits)));
+        const after = decimalReader(model, evaluateDecimal(model.graph, raised));
+        const moved = lines.filter((line) => !after(line.perTonneId).equals(before(line.perTonneId)));
+
+        const route = /^(base|other)\./u.exec(id)?.[1];
+        const strangers = moved.filter(
+          (line) =>
+            !(allowed.includes(line.account) || allowed.includes(`${line.account}.${line.key}`)) ||
+            (route !== undefined && line.route !== route),
+        );
+        expect(
+          strangers.map((line) => line.perTonneId),
+          `seed ${String(seed)}, ${id}`,
+        ).toEqual([]);
+        // A price that sets one line alone must move it, unless the line is nothing.
+        const stuck = lines.filter(
+          (line) =>
+            /^(fibre|freight|chemicals|additives|charges)\./u.test(allowed[0] ?? '') &&
+            allowed.includes(`${line.account}.${line.key}`) &&
+            (route === undefined || line.route === route) &&
+            !before(line.perTonneId).isZero() &&
+            !moved.includes(line),
+        );
+        expect(
+          stuck.map((line) => line.perTonneId),
+          `seed ${String(seed)}, ${id} has no effect`,
+        ).toEqual([]);
+        if (moved.length > 0) kinds.add(id);
+      }
+      // Most prices move something; those that do not belong to a material, outlet or tax that the case does not use.
+      expect(kinds.size).toBeGreaterThan(12);
+    },
+  );
 });

@@ -2,7 +2,7 @@ import type { Additive, Case, Line, Material, Route } from '../../src/case/case.
 import { type TemplateEntry, materialEntries, templateEntries } from '../../src/paper/catalogue.ts';
 
 /** The template of that id; an unknown one is an error of the test. */
-export function templateNamed(id: string): TemplateEntry {
+function templateNamed(id: string): TemplateEntry {
   const found = templateEntries.find((template) => template.id === id);
   if (found === undefined) throw new Error(`No template "${id}"`);
   return found;
