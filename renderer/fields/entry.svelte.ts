@@ -1,7 +1,8 @@
 import type { InputView } from '../../src/index.ts';
 import type { Book } from '../session/book.svelte.ts';
 import type { OpenEntry } from '../session/entry-in-hand.ts';
-import { readEntry, type EntryChoice } from './read-entry.ts';
+import { readEntry, tidied, type EntryChoice } from './read-entry.ts';
+import { readSum } from './read-sum.ts';
 
 interface Doubt {
   readonly sentences: readonly string[];
@@ -20,6 +21,13 @@ export class Entry implements OpenEntry {
     if (this.#draft !== null) return this.#draft;
     const { value } = this.#input();
     return this.#hasFocus ? this.#book.numbers.typing(value) : this.#book.numbers.digits(value);
+  });
+
+  /** What arithmetic comes to while it is being typed: "= 72.50"; "" for a plain figure. */
+  readonly result = $derived.by(() => {
+    const { numbers } = this.#book;
+    const sum = this.#draft === null ? null : readSum(tidied(this.#draft), numbers.decimalMark);
+    return sum === null ? '' : `= ${numbers.digits(sum.digits)}`;
   });
 
   constructor(book: Book, input: () => InputView) {

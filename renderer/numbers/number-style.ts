@@ -24,7 +24,7 @@ export class NumberStyle {
 
   /** Plain digits as they are, with this locale's separators; nothing stays nothing. */
   digits(plain: string): string {
-    return plain === '' ? '' : formatNumber(plain, { locale: this.locale, decimals: decimalsOf(plain) });
+    return plain === '' ? '' : formatNumber(plain, { locale: this.locale, ...decimalsOf(plain) });
   }
 
   /** Plain digits as one types them: without grouping, so that a comma typed between them can only be meant. */
@@ -33,7 +33,7 @@ export class NumberStyle {
   }
 
   difference(plain: string): string {
-    return plain === '' ? '' : formatNumber(plain, { locale: this.locale, decimals: decimalsOf(plain), sign: true });
+    return plain === '' ? '' : formatNumber(plain, { locale: this.locale, ...decimalsOf(plain), sign: true });
   }
 
   magnitude(plain: string): string {
@@ -66,8 +66,9 @@ export class NumberStyle {
 }
 
 /** Zeros at the end are part of a figure: "13.10" is not written as "13.1". */
-function decimalsOf(plain: string): number {
-  return /\.(\d+)$/u.exec(plain)?.[1]?.length ?? 0;
+function decimalsOf(plain: string): { readonly decimals?: number } {
+  const match = /^-?\d+(?:\.(\d+))?$/u.exec(plain);
+  return match === null ? {} : { decimals: match[1]?.length ?? 0 };
 }
 
 function currencySymbol(locale: string, currency: string): string {

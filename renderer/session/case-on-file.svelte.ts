@@ -5,6 +5,8 @@ import type { CaseSession } from './case-session.svelte.ts';
 export interface Notice {
   readonly title: string;
   readonly sentences: readonly string[];
+  /** What is safe, where the sentences do not say so themselves. */
+  readonly safe: string;
 }
 
 /** Where the case on the screen comes from and goes to. */
@@ -100,14 +102,15 @@ export class CaseOnFile {
 
   async #openDemonstration(): Promise<void> {
     const sentences = await this.#session.open(this.#demonstration);
-    if (sentences.length > 0) this.#notice = { title: 'The demonstration case could not be opened', sentences };
+    if (sentences.length > 0)
+      this.#notice = { title: 'The demonstration case could not be opened', sentences, safe: '' };
     else this.#placed(null);
   }
 
   async #take(outcome: FileOutcome): Promise<void> {
     if (outcome.kind === 'cancelled') return;
     if (outcome.kind === 'failed') {
-      this.#notice = { title: 'No file was opened', sentences: [outcome.sentence] };
+      this.#notice = { title: 'No file was opened', sentences: [outcome.sentence], safe: '' };
       return;
     }
     const sentences = await this.#session.open(outcome.text);
@@ -117,11 +120,13 @@ export class CaseOnFile {
     }
     // The host now has the refused file open.
     this.#isPlaced = false;
-    this.#notice = { title: `“${outcome.name}” cannot be read as a case`, sentences };
+    const safe = 'The file was left as it is, and the case on the screen is as it was.';
+    this.#notice = { title: `“${outcome.name}” cannot be read as a case`, sentences, safe };
   }
 
   #saved(outcome: SaveOutcome): boolean {
-    if (outcome.kind === 'failed') this.#notice = { title: 'The case was not saved', sentences: [outcome.sentence] };
+    if (outcome.kind === 'failed')
+      this.#notice = { title: 'The case was not saved', sentences: [outcome.sentence], safe: '' };
     if (outcome.kind !== 'saved') return false;
     this.#placed(outcome.name);
     this.#savedAt = Date.now();

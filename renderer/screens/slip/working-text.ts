@@ -21,7 +21,7 @@ export function workingText(
     }
   };
   visit(explanation.ingredients, explanation.id, '  ');
-  lines.push(`Full value ${numbers.digits(explanation.exact)}`);
+  if (explanation.exact !== '') lines.push(`Full value ${numbers.digits(explanation.exact)}`);
   return lines.join('\n');
 }
 

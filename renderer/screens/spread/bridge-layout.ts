@@ -59,7 +59,7 @@ export function layOutBridge(spread: Spread, size: BridgeSize): BridgeLayout | n
     [0, size.width],
   )
     .paddingInner(0.42)
-    .paddingOuter(0.2);
+    .paddingOuter(0.36);
   const bars = steps.map(({ from, to, ...step }) => ({
     ...step,
     x: x(step.key) ?? 0,
