@@ -11,6 +11,18 @@ export { spreadOf } from './report/spread-view.ts';
 export type * from './report/spread.ts';
 export { caseText } from './study/case-text.ts';
 export { type Comparison, compare } from './study/comparison.ts';
+export { editStructure } from './study/edit-structure.ts';
+export {
+  type ComponentMass,
+  type LevelBalance,
+  type LineBalance,
+  type StageBalance,
+  lineBalance,
+} from './study/line-balance.ts';
+export { startCase } from './study/start-case.ts';
+export { type FurnishChoice, type NewCase, type ProductChoice, productChoices } from './paper/new-case.ts';
+export { type MaterialChoice, type StageChoice, materialChoices, stageChoices } from './paper/choices.ts';
+export type { Edit, StageOptions } from './case/edits/edit.ts';
 export { type OpenCase, changeInput, openCase, restoreDefault } from './study/open-case.ts';
 export { formatNumber } from './wording/number-format.ts';
 export { problemSentence } from './wording/problem-sentence.ts';

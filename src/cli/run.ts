@@ -3,6 +3,7 @@ import { type CheckOptions, check } from './check.ts';
 import { type CompareOptions, compareCase } from './compare-case.ts';
 import { type ExplainOptions, explainQuantity } from './explain-quantity.ts';
 import { type InputsOptions, listInputs } from './list-inputs.ts';
+import { type LineOptions, showLine } from './show-line.ts';
 import { type Console, Refusal, WrongUse } from './console.ts';
 
 /** Exit codes: 0 done, 1 the case has problems, 2 the command was used wrongly. */
@@ -40,6 +41,13 @@ function program(console: Console): Command {
     .option('--json', 'print as JSON')
     .action((file: string, id: string, options: ExplainOptions) => {
       explainQuantity(console, file, id, options);
+    });
+  withSets(
+    root.command('line <case> <route> [line]').description('walk a preparation line: every stage, every component'),
+  )
+    .option('--json', 'print as JSON')
+    .action((file: string, route: string, line: string | undefined, options: LineOptions) => {
+      showLine(console, file, route, line, options);
     });
   withSets(root.command('check <case>').description('say what is wrong with a case, and what to look at')).action(
     (file: string, options: CheckOptions) => {

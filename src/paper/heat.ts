@@ -1,6 +1,8 @@
 import { type Quantity, total } from '../kernel/expression/quantity.ts';
+import type { LineResult } from './line.ts';
 import type { Plant } from './plant.ts';
 import { type Sheet, notNegative } from './sheet.ts';
+import type { StageResult } from './stages/stage.ts';
 
 /** Heat by use, GJ/t. */
 export interface Heat {
@@ -12,9 +14,7 @@ export interface Heat {
 
 export function heatUse(sheet: Sheet, { route, machine, lines }: Plant): Heat {
   const where = route.label;
-  const ofStages = lines.flatMap((line) =>
-    line.stages.map((stage) => line.feed.times(stage.feedMass).times(stage.heat)),
-  );
+  const ofStages = lines.flatMap((line) => line.stages.map((stage) => stageHeat(sheet, line, stage)));
   const define = (name: string, label: string, quantity: Quantity, note: string) =>
     sheet.define(`${route.id}.heat.${name}`, label, 'GJ/t', quantity, { where, note });
   const stock = define('stock', 'Heat, heating stock', total(ofStages, 'GJ/t'), 'All stages where stock is heated.');
@@ -46,4 +46,13 @@ export function heatUse(sheet: Sheet, { route, machine, lines }: Plant): Heat {
     other,
     total: define('total', 'Heat needed', total([stock, dryers, other], 'GJ/t'), 'Stock, dryers and other.'),
   };
+}
+
+function stageHeat(sheet: Sheet, line: LineResult, stage: StageResult): Quantity {
+  const where = `${line.label}, ${stage.label}`;
+  const used = line.feed.times(stage.feedMass).times(stage.heat);
+  return sheet.define(`${stage.id}.heatUse`, 'Heat used', 'GJ/t', used, {
+    where,
+    note: 'Stock that enters the stage times its demand.',
+  });
 }

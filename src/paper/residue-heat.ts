@@ -1,6 +1,6 @@
 import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
 import { fossilCarbon as fossilFigures, heatingValues } from './catalogue.ts';
-import { type Component, type Flow, addFlows, components, flowOf, massOf } from './components.ts';
+import { type Component, type Flow, addFlows, components, flowOf } from './components.ts';
 import type { Figure } from './figure.ts';
 import type { Plant } from './plant.ts';
 import { type Residue, burnedFlow } from './residue.ts';

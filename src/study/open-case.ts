@@ -22,7 +22,7 @@ export function openCase(text: string): Outcome<OpenCase> {
   return read.ok ? workOut(read.value) : read;
 }
 
-function workOut(content: Case): Outcome<OpenCase> {
+export function workOut(content: Case): Outcome<OpenCase> {
   const strange = catalogueProblems(content);
   if (strange.length > 0) return outcome({} as OpenCase, strange);
   const model = buildModel(content);

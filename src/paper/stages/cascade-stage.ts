@@ -6,7 +6,7 @@ import { cascade } from './cascade.ts';
 import { type Level, levelsOf } from './cascade-levels.ts';
 import { exponentOf } from './plug-flow-exponent.ts';
 import { plugFlowRemoval, quotientRemoval } from './screening-laws.ts';
-import type { Removal } from './removal.ts';
+import type { Separation } from './removal.ts';
 import type { StagePlace } from './stage-place.ts';
 
 /** What one component does in the single stages of a cascade: its name for ids and labels, and its reject ratio at each. */
@@ -20,13 +20,13 @@ const water: Omit<Parting, 'rates'> = { name: 'water', label: 'What follows the 
 const fibre: Omit<Parting, 'rates'> = { name: 'fibre', label: 'Fibre and what follows it' };
 
 /** Removal of a cascade of screens or cleaners, each component by its own law in every single stage. */
-export function cascadeRemoval(sheet: Sheet, place: StagePlace, entry: StageEntry): Removal {
+export function cascadeSeparation(sheet: Sheet, place: StagePlace, entry: StageEntry): Separation {
   const levels = levelsOf(sheet, place, entry);
   const forward = levels.map((_, k) => place.stage.forward?.includes(k + 1) ?? false);
-  const done = new Map<string, Quantity>();
+  const done = new Map<string, { readonly label: string; readonly loss: Quantity }>();
   const lossOf = ({ name, label, rates }: Parting): Quantity => {
     const known = done.get(name);
-    if (known !== undefined) return known;
+    if (known !== undefined) return known.loss;
     const { loss, feeds } = cascade(rates, forward);
     const more = { where: place.where, shownIn: '%' };
     const named = sheet.define(`${place.id}.loss.${name}`, `${label}, share that leaves the cascade`, '1', loss, more);
@@ -40,10 +40,11 @@ export function cascadeRemoval(sheet: Sheet, place: StagePlace, entry: StageEntr
       if (rate !== undefined && name !== 'fibre')
         sheet.define(`${id}.rejects.${name}`, `${label}, rejected by stage ${String(k + 1)}`, '1', rate, more);
     });
-    done.set(name, named);
+    done.set(name, { label, loss: named });
     return named;
   };
-  return flowOf((component) => lossOf(partingOf(sheet, place, entry, component, levels)));
+  const removal = flowOf((component) => lossOf(partingOf(sheet, place, entry, component, levels)));
+  return { removal, cascade: { forward, partings: [...done].map(([name, { label }]) => ({ name, label })) } };
 }
 
 function partingOf(

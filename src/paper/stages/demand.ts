@@ -1,6 +1,5 @@
 import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
 import type { StageEntry } from '../catalogue.ts';
-import { plainFigure } from '../figure.ts';
 import { type Sheet, notNegative } from '../sheet.ts';
 import type { StagePlace } from './stage-place.ts';
 

@@ -4,7 +4,8 @@ import { type Component, type Flow, componentLabels, flowOf, massOf } from '../c
 import { type Sheet, notNegative } from '../sheet.ts';
 import { electricityOf } from './demand.ts';
 import { heatOf } from './heat.ts';
-import { removalOf } from './separation.ts';
+import type { CascadeShape } from './removal.ts';
+import { separationOf } from './separation.ts';
 import type { StagePlace } from './stage-place.ts';
 import { transformed } from './transform.ts';
 
@@ -19,6 +20,7 @@ export interface StageResult {
   /** What leaves, per component; the stream that takes it stands in `streamOf`. */
   readonly rejects: Flow;
   readonly streamOf: (component: keyof Flow) => string;
+  readonly cascade: CascadeShape | null;
   /** Per bdt that enters the stage. */
   readonly electricity: Quantity;
   readonly heat: Quantity;
@@ -33,7 +35,7 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
     where: place.where,
   });
   const turned = transformed(sheet, place, entry, feed);
-  const removal = removalOf(sheet, place, entry);
+  const { removal, cascade } = separationOf(sheet, place, entry);
   const named = (what: string, verb: string, component: Component, quantity: Quantity): Quantity =>
     quantity.operation.op === 'constant'
       ? quantity
@@ -56,6 +58,7 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
     accepts,
     rejects,
     streamOf: (component) => entry.streams?.[component] ?? stream,
+    cascade,
     electricity: electricityOf(sheet, place, entry, feedMass),
     ...heatOf(sheet, place, entry),
     doses: dosesOf(sheet, place, entry),

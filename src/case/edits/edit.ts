@@ -1,0 +1,42 @@
+import type { Stage } from '../case.ts';
+
+/** A change of the structure of a case: what is there, as against what it is worth. Names of things are their ids. */
+export type Edit =
+  | {
+      readonly kind: 'add stage';
+      readonly route: string;
+      readonly line: string;
+      readonly like: string;
+      readonly at: number;
+    }
+  | { readonly kind: 'remove stage'; readonly route: string; readonly line: string; readonly stage: string }
+  | { readonly kind: 'duplicate stage'; readonly route: string; readonly line: string; readonly stage: string }
+  | {
+      readonly kind: 'move stage';
+      readonly route: string;
+      readonly line: string;
+      readonly stage: string;
+      readonly to: number;
+    }
+  /** Changes how a stage works; an option given as null goes back to what the stage usually does. */
+  | {
+      readonly kind: 'set up stage';
+      readonly route: string;
+      readonly line: string;
+      readonly stage: string;
+      readonly options: StageOptions;
+    }
+  | { readonly kind: 'add line'; readonly route: string; readonly material: string }
+  | { readonly kind: 'remove line'; readonly route: string; readonly line: string }
+  | { readonly kind: 'duplicate line'; readonly route: string; readonly line: string }
+  | { readonly kind: 'move line'; readonly route: string; readonly line: string; readonly to: number }
+  | { readonly kind: 'balance by line'; readonly route: string; readonly line: string }
+  | { readonly kind: 'add grade'; readonly route: string; readonly line: string; readonly material: string }
+  | { readonly kind: 'remove grade'; readonly route: string; readonly line: string; readonly material: string }
+  | { readonly kind: 'duplicate route'; readonly route: string }
+  | { readonly kind: 'remove route'; readonly route: string }
+  | { readonly kind: 'rename route'; readonly route: string; readonly label: string }
+  | { readonly kind: 'move route'; readonly route: string; readonly to: number }
+  | { readonly kind: 'compare routes'; readonly base: string; readonly with: string };
+
+export type StageOptions = { readonly [Key in Exclude<keyof Stage, 'id'>]?: Stage[Key] | null };

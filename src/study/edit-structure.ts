@@ -1,0 +1,80 @@
+import type { Case } from '../case/case.ts';
+import type { Edit } from '../case/edits/edit.ts';
+import {
+  addGrade,
+  addLine,
+  balanceBy,
+  duplicateLine,
+  moveLine,
+  removeGrade,
+  removeLine,
+} from '../case/edits/line-edits.ts';
+import { compareRoutes, duplicateRoute, moveRoute, removeRoute, renameRoute } from '../case/edits/route-edits.ts';
+import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
+import type { Outcome } from '../case/problem.ts';
+import { usualLine, withMaterial } from '../paper/bought-material.ts';
+import { buildModel } from '../paper/model.ts';
+import { type OpenCase, workOut } from './open-case.ts';
+
+/** Changes the structure of a case and works it out anew. Figures that no longer belong to anything go with what they belonged to. */
+export function editStructure(open: OpenCase, edit: Edit): Outcome<OpenCase> {
+  return workOut(withoutOrphans(edited(open, edit)));
+}
+
+function edited(open: OpenCase, edit: Edit): Case {
+  const { content } = open;
+  switch (edit.kind) {
+    case 'add stage':
+      return addStage(content, edit, edit.like, edit.at);
+    case 'remove stage':
+      return removeStage(content, edit);
+    case 'duplicate stage':
+      return duplicateStage(content, edit);
+    case 'move stage':
+      return moveStage(content, edit, edit.to);
+    case 'set up stage':
+      return setUpStage(content, edit, edit.options);
+    case 'add line': {
+      const wider = withMaterial(content, edit.material);
+      const line = usualLine(wider, edit.material);
+      return line === null ? content : addLine(wider, edit.route, line);
+    }
+    case 'remove line':
+      return removeLine(content, edit.route, edit.line);
+    case 'duplicate line':
+      return duplicateLine(content, edit.route, edit.line);
+    case 'move line':
+      return moveLine(content, edit.route, edit.line, edit.to);
+    case 'balance by line':
+      return balanceBy(content, edit.route, edit.line, shareOf(open, edit.route));
+    case 'add grade':
+      return addGrade(withMaterial(content, edit.material), edit.route, edit.line, edit.material);
+    case 'remove grade':
+      return removeGrade(content, edit.route, edit.line, edit.material);
+    case 'duplicate route':
+      return duplicateRoute(content, edit.route);
+    case 'remove route':
+      return removeRoute(content, edit.route);
+    case 'rename route':
+      return renameRoute(content, edit.route, edit.label);
+    case 'move route':
+      return moveRoute(content, edit.route, edit.to);
+    case 'compare routes':
+      return compareRoutes(content, edit.base, edit.with);
+  }
+}
+
+/** The share that the balancing line has now, in per cent, to nine digits: it becomes a figure of its own. */
+function shareOf({ content, values }: OpenCase, routeId: string): string {
+  const balance = content.routes.find((route) => route.id === routeId)?.balance ?? '';
+  const share = values.number(`${routeId}.${balance}.share`);
+  return Number.isFinite(share) ? String(Number((share * 100).toPrecision(9))) : '0';
+}
+
+function withoutOrphans(content: Case): Case {
+  const orphans = new Set(
+    buildModel(content).problems.flatMap((problem) => (problem.kind === 'unknown input' ? [problem.id] : [])),
+  );
+  if (orphans.size === 0) return content;
+  return { ...content, inputs: Object.fromEntries(Object.entries(content.inputs).filter(([id]) => !orphans.has(id))) };
+}
