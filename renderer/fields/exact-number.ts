@@ -36,7 +36,8 @@ export function multiply(left: ExactNumber, right: ExactNumber): ExactNumber {
 /** Null where the divisor is zero. */
 export function divide(left: ExactNumber, right: ExactNumber): ExactNumber | null {
   if (right.digits === 0n) return null;
-  const digits = scaled(left, right.places + quotientPlaces) / (right.digits * 10n ** BigInt(left.places));
+  const shift = 10n ** BigInt(right.places + quotientPlaces);
+  const digits = (left.digits * shift) / (right.digits * 10n ** BigInt(left.places));
   return withoutZeros({ digits, places: quotientPlaces });
 }
 
