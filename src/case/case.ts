@@ -18,10 +18,23 @@ export interface Case {
   readonly destinations: readonly Destination[];
   /** Streams whose landfill tax is not the standard one. */
   readonly residues?: readonly { readonly stream: string; readonly landfillTax: LandfillTax }[];
+  /** What the footprint rests on; where it is left out, natural gas, the European grid, AR5 and a wet temperate landfill. */
+  readonly basis?: FootprintBasis;
   readonly routes: readonly Route[];
   /** Ids of the two routes that face each other; differences are `with` less `base`. */
   readonly compare: { readonly base: string; readonly with: string };
   readonly inputs: Readonly<Record<string, GivenInput>>;
+}
+
+export interface FootprintBasis {
+  /** Fuel of the own boiler, by the program's list. */
+  readonly fuel?: string;
+  /** Region of the electricity grid: a country by its ISO 3166 alpha-3 code, or a region of the data set. */
+  readonly grid?: string;
+  /** Assessment report whose global warming potentials are used. */
+  readonly gwp?: 'AR4' | 'AR5' | 'AR6';
+  /** Climate of the landfills, which sets how fast methane forms. */
+  readonly climate?: string;
 }
 
 /** A figure that a person gave, in the unit they gave it in. */
@@ -39,6 +52,8 @@ export interface Material {
   /** The grade of the program's list whose composition, moisture and price are the defaults; none for a grade of the user's own. */
   readonly like?: string;
   readonly origin: Origin;
+  /** How it comes to the mill, for the carbon of its freight; by road where nothing is said. */
+  readonly transport?: 'road' | 'rail' | 'sea' | 'barge';
   readonly price: { readonly basis: PriceBasis; readonly kind: PriceKind; readonly currency?: string };
   readonly settlement: Settlement;
 }
@@ -54,6 +69,8 @@ export interface Destination {
   readonly id: string;
   readonly label: string;
   readonly kind: DestinationKind;
+  /** A landfill of the mill's own: its methane is the mill's, not that of others. */
+  readonly owned?: boolean;
 }
 export type LandfillTax = 'standard' | 'lower' | 'exempt';
 export type DestinationKind = 'landfill' | 'incineration' | 'own boiler' | 'spreading' | 'sale' | 'gate-fee plant';

@@ -18,6 +18,7 @@ const material = v.strictObject({
   label: name,
   like: v.optional(reference),
   origin: v.picklist(['virgin', 'pre-consumer', 'post-consumer', 'own broke']),
+  transport: v.optional(v.picklist(['road', 'rail', 'sea', 'barge'])),
   price: v.strictObject({
     basis: v.picklist(['as received', 'air-dry', 'bone-dry']),
     kind: v.picklist(['list', 'net', 'contract', 'index']),
@@ -29,6 +30,7 @@ const material = v.strictObject({
 const destination = v.strictObject({
   id,
   label: name,
+  owned: v.optional(v.boolean()),
   kind: v.picklist(['landfill', 'incineration', 'own boiler', 'spreading', 'sale', 'gate-fee plant']),
 });
 
@@ -113,6 +115,14 @@ export const caseSchema = v.strictObject({
   destinations: v.pipe(v.array(destination), v.minLength(1, 'at least one destination'), v.maxLength(60)),
   residues: v.optional(
     v.array(v.strictObject({ stream: reference, landfillTax: v.picklist(['standard', 'lower', 'exempt']) })),
+  ),
+  basis: v.optional(
+    v.strictObject({
+      fuel: v.optional(reference),
+      grid: v.optional(reference),
+      gwp: v.optional(v.picklist(['AR4', 'AR5', 'AR6'])),
+      climate: v.optional(reference),
+    }),
   ),
   routes: v.pipe(v.array(route), v.minLength(2, 'at least two routes'), v.maxLength(20)),
   compare: v.strictObject({ base: id, with: id }),

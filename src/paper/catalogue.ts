@@ -19,6 +19,9 @@ export interface MaterialEntry {
   readonly composition: Partial<Record<Component, Figure>>;
   readonly moisture: Figure;
   readonly price: Figure;
+  /** kgCO2e/adt from cradle to gate; only virgin pulp has one. */
+  readonly carbon?: Figure;
+  readonly wood?: Figure;
   readonly priceBasis: PriceBasis;
 }
 

@@ -16,6 +16,11 @@ import type { Sheet } from './sheet.ts';
 import { fraction } from './sheet.ts';
 import { type StageResult, stageOf } from './stages/stage.ts';
 
+export interface Grade {
+  readonly material: string;
+  readonly share: Quantity;
+}
+
 /** A preparation line per tonne of product: what it needs, what it gives, and what leaves it on the way. */
 export interface LineResult {
   readonly id: string;
@@ -25,7 +30,9 @@ export interface LineResult {
   readonly feed: Quantity;
   readonly stock: Quantity;
   /** Share of each grade of the recipe in the dry feed. */
-  readonly grades: readonly { readonly material: string; readonly share: Quantity }[];
+  readonly grades: readonly Grade[];
+  /** Share of each grade in the stock, after its own losses. */
+  readonly gradeStock: readonly Grade[];
   /** Stock to the blend chest by component, dissolved matter included, bdt/t. */
   readonly accepts: Flow;
   /** What leaves, by stream, bdt/t. */
@@ -65,10 +72,7 @@ export function lineOf(
     stages.push(result);
     flow = result.accepts;
   }
-  const kept = massOf(
-    flow,
-    components.filter((component) => component !== 'dissolved'),
-  );
+  const kept = massOf(flow, solids);
   const lineYield = sheet.define(
     `${id}.yield`,
     'Line yield',
@@ -101,11 +105,38 @@ export function lineOf(
     feed.minus(massOf(scaleFlow(flow, feed))).minus(gone),
     { where, note: 'Feed less stock, dissolved matter and everything removed: nothing, if mass closes.' },
   );
-  return { id, label: line.label, stages, feed, stock, grades, accepts: scaleFlow(flow, feed), rejects };
+  const gradeStock = gradesInStock(sheet, { id, where, grades, stages, kept }, compositions);
+  return { id, label: line.label, stages, feed, stock, grades, gradeStock, accepts: scaleFlow(flow, feed), rejects };
 }
 
+interface Followed {
+  readonly id: string;
+  readonly where: string;
+  readonly grades: readonly Grade[];
+  readonly stages: readonly StageResult[];
+  /** Stock per unit of feed. */
+  readonly kept: Quantity;
+}
+
+/** Follows each grade of a recipe through the train on its own: grade j makes up q_j Y_j / Y of the stock. */
+function gradesInStock(sheet: Sheet, line: Followed, compositions: ReadonlyMap<string, Flow>): readonly Grade[] {
+  if (line.grades.length === 1) return line.grades;
+  return line.grades.map(({ material, share }) => {
+    const fed = scaleFlow(compositions.get(material) ?? noFlow('1'), share);
+    const stock = line.stages.reduce((flow, stage) => stage.pass(flow), fed);
+    const part = massOf(stock, solids).dividedBy(line.kept);
+    const id = `${line.id}.grade.${material}.stockShare`;
+    return {
+      material,
+      share: sheet.define(id, 'Share of the stock', '1', part, { where: `${line.where}, ${material}`, shownIn: '%' }),
+    };
+  });
+}
+
+const solids: readonly Component[] = components.filter((component) => component !== 'dissolved');
+
 /** Shares of the grades in the dry feed; the first takes what the others leave. */
-function recipeOf(sheet: Sheet, id: string, where: string, line: Line): LineResult['grades'] {
+function recipeOf(sheet: Sheet, id: string, where: string, line: Line): readonly Grade[] {
   const [first, ...others] = line.recipe;
   const rest = others.map(({ material }) => ({
     material,

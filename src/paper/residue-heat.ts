@@ -119,7 +119,7 @@ function heatingValue(sheet: Sheet, component: Component): Quantity {
   return byClass(sheet, `heatingValue.${kind}`, label, 'GJ/bdt', heatingValues[kind]);
 }
 
-function fossilOf(sheet: Sheet, component: Component): Quantity {
+export function fossilOf(sheet: Sheet, component: Component): Quantity {
   const kind = fossilClass[component];
   if (kind === undefined) return constant('0', 'tCO2/bdt');
   return byClass(

@@ -7,7 +7,7 @@ import { heatOf } from './heat.ts';
 import type { CascadeShape } from './removal.ts';
 import { separationOf } from './separation.ts';
 import type { StagePlace } from './stage-place.ts';
-import { transformed } from './transform.ts';
+import { movesOf, transformed } from './transform.ts';
 
 /** What one stage does with one bone-dry tonne fed to its line. */
 export interface StageResult {
@@ -17,6 +17,8 @@ export interface StageResult {
   /** Dry mass that enters, per bdt fed to the line. */
   readonly feedMass: Quantity;
   readonly accepts: Flow;
+  /** What goes on of any flow that enters: the stage is linear, so grades can be followed one by one. */
+  readonly pass: (flow: Flow) => Flow;
   /** What leaves, per component; the stream that takes it stands in `streamOf`. */
   readonly rejects: Flow;
   readonly streamOf: (component: keyof Flow) => string;
@@ -34,7 +36,8 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
   const feedMass = sheet.define(`${place.id}.feed`, 'Enters the stage, per tonne fed to the line', '1', massOf(feed), {
     where: place.where,
   });
-  const turned = transformed(sheet, place, entry, feed);
+  const moves = movesOf(sheet, place, entry);
+  const turned = transformed(moves, feed);
   const { removal, cascade } = separationOf(sheet, place, entry);
   const named = (what: string, verb: string, component: Component, quantity: Quantity): Quantity =>
     quantity.operation.op === 'constant'
@@ -56,6 +59,10 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
     kind: entry.kind,
     feedMass,
     accepts,
+    pass: (flow) => {
+      const own = transformed(moves, flow);
+      return flowOf((component) => own[component].times(removal[component].complement()));
+    },
     rejects,
     streamOf: (component) => entry.streams?.[component] ?? stream,
     cascade,
