@@ -20,6 +20,8 @@ export default defineConfig({
           name: 'unit',
           include: ['test/**/*.test.ts'],
           exclude: ['test/desktop/**', 'test/office/**'],
+          // Random cases by the hundred take a second or two alone, and more when the machine is busy.
+          testTimeout: 30_000,
         },
       },
       {
