@@ -1,15 +1,18 @@
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 
-/** A part to be rounded; `keep` is a rounded figure it should take if the sum allows it. */
+/** A part to be rounded: what lies below it on the grid, what is cut off by that, and whether it is to take that or the next step. */
 interface Part {
-  readonly exact: Decimal;
-  readonly keep: Decimal | null;
+  readonly place: number;
+  readonly down: Decimal;
+  readonly remainder: Decimal;
+  readonly wish: 'up' | 'down' | null;
 }
 
 /**
  * Rounds parts so that they add up to the rounded whole: each is rounded down, and what is left over goes, a step at a time, to those
  * that lost most (largest remainder). Ties go to the part that stands first. Digits in, digits out. `kept` holds, for parts that face
- * an equal figure elsewhere, how that one is shown: equal figures are shown alike unless the sum forbids it.
+ * an equal figure elsewhere, how that one is shown: equal figures are shown alike unless the sum forbids it, and then as many of them
+ * as can be.
  */
 export function roundedParts(
   parts: readonly string[],
@@ -18,35 +21,40 @@ export function roundedParts(
   kept: readonly (string | null)[] = [],
 ): readonly string[] {
   const step = new Decimal(10).pow(-decimals);
-  const read = parts.map((part, place): Part => {
-    const keep = kept[place] ?? null;
-    return { exact: new Decimal(part), keep: keep === null ? null : new Decimal(keep) };
-  });
-  const target = (whole === undefined ? sumOf(read.map((part) => part.exact)) : new Decimal(whole)).toDecimalPlaces(
-    decimals,
-  );
-  const free = read.map((part) => ({ ...part, keep: null }));
-  const chosen = apportioned(read, step, target) ?? apportioned(free, step, target, true) ?? [];
-  return chosen.map((part) => part.toFixed(decimals));
+  const exact = parts.map((part) => new Decimal(part));
+  const target = (whole === undefined ? sumOf(exact) : new Decimal(whole)).toDecimalPlaces(decimals);
+  const read = exact.map((part, place) => partOf(part, place, step, kept[place] ?? null));
+  const missing = target
+    .minus(sumOf(read.map(({ down }) => down)))
+    .dividedBy(step)
+    .toNumber();
+  const raised = raisedOnes(read, missing);
+  return read.map(({ down, place }) => down.plus(step.times(raised.get(place) ?? 0)).toFixed(decimals));
 }
 
-/** Null where the parts that are free would have to move by a whole step or more; `force` moves them all the same. */
-function apportioned(parts: readonly Part[], step: Decimal, target: Decimal, force = false): readonly Decimal[] | null {
-  const down = parts.map(({ exact, keep }) => keep ?? exact.dividedBy(step).floor().times(step));
-  const missing = target.minus(sumOf(down)).dividedBy(step).toNumber();
-  const open = parts
-    .map(({ exact, keep }, place) => ({ place, keep, remainder: exact.minus(down[place] ?? 0) }))
-    .filter(({ keep, remainder }) => keep === null && (force || !remainder.isZero()))
-    .sort((a, b) => b.remainder.comparedTo(a.remainder) || a.place - b.place);
-  if (missing === 0) return down;
-  if (missing < 0 && !force) return null;
-  if (open.length === 0 || (!force && missing > open.length)) return null;
-  const raised = [...down];
-  for (let each = 0; each < Math.abs(missing); each += 1) {
-    const place = open[missing > 0 ? each % open.length : open.length - 1 - (each % open.length)]?.place ?? 0;
-    raised[place] = (raised[place] ?? new Decimal(0)).plus(step.times(Math.sign(missing)));
-  }
-  return raised;
+function partOf(exact: Decimal, place: number, step: Decimal, kept: string | null): Part {
+  const down = exact.dividedBy(step).floor().times(step);
+  const wish = kept === null ? null : down.equals(kept) ? 'down' : down.plus(step).equals(kept) ? 'up' : null;
+  return { place, down, remainder: exact.minus(down), wish };
+}
+
+/**
+ * By how many steps each part is moved. First come those that wish to go up, last those that wish to stay, and among equals the larger
+ * remainder. What is whole already is moved only when all others have been, as when a whole is forced on parts that do not make it.
+ */
+function raisedOnes(parts: readonly Part[], missing: number): ReadonlyMap<number, number> {
+  const direction = missing < 0 ? -1 : 1;
+  const turn = ({ wish, remainder }: Part): number => {
+    if (remainder.isZero()) return 3;
+    if (direction < 0 || wish === null) return 1;
+    return wish === 'up' ? 0 : 2;
+  };
+  const ordered = [...parts].sort(
+    (a, b) => turn(a) - turn(b) || direction * b.remainder.comparedTo(a.remainder) || a.place - b.place,
+  );
+  const each = Math.trunc(missing / ordered.length);
+  const rest = Math.abs(missing % ordered.length);
+  return new Map(ordered.map(({ place }, rank) => [place, each + (rank < rest ? direction : 0)]));
 }
 
 function sumOf(parts: readonly Decimal[]): Decimal {
@@ -58,8 +66,9 @@ export function shownDifference(minuend: string, subtrahend: string, decimals: n
   return new Decimal(minuend).minus(subtrahend).toFixed(decimals);
 }
 
+/** Half to even; nothing never has a sign. */
 export function rounded(digits: string, decimals: number): string {
-  return new Decimal(digits).toFixed(decimals, Decimal.ROUND_HALF_EVEN);
+  return new Decimal(digits).toDecimalPlaces(decimals).toFixed(decimals);
 }
 
 /** The digits times a power of ten, exactly. */
