@@ -1,6 +1,7 @@
 import { Failure } from '../kernel/evaluate/failure.ts';
-import { type Graph, type Node, nodeAt, nodeNamed } from '../kernel/graph/graph.ts';
+import { type Graph, type Node, nodeNamed } from '../kernel/graph/graph.ts';
 import { ingredients, madeOf, working } from '../kernel/graph/working.ts';
+import { failureOrigin } from '../study/failure-origin.ts';
 import type { OpenCase } from '../study/open-case.ts';
 import { equation } from '../wording/equation.ts';
 import { failureSentence } from '../wording/failure-sentence.ts';
@@ -62,12 +63,9 @@ function inSentence(label: string): string {
   return /^\p{Lu}[\p{Lu}\d]/u.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
 }
 
-/** The name of what a failure began in: the first named quantity that is made of it. */
-function originOf(graph: Graph, failure: Failure): string {
-  for (let index = failure.at; index < graph.nodes.length; index += 1) {
-    const { declaration } = nodeAt(graph, index);
-    if (declaration !== null)
-      return declaration.where === undefined ? declaration.label : `${declaration.label} (${declaration.where})`;
-  }
-  return 'A figure';
+/** What a failure began in, and of what: a share or a rate is there many times over. */
+function originOf(graph: Graph, { at }: Failure): string {
+  const origin = failureOrigin(graph, at);
+  if (origin === null) return 'A figure';
+  return origin.where === undefined ? origin.label : `${origin.label} (${origin.where})`;
 }

@@ -1,7 +1,7 @@
-import type { Bounds } from '../kernel/expression/operation.ts';
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
-import { Failure } from '../kernel/evaluate/failure.ts';
+import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
+import { failureOrigin } from './failure-origin.ts';
 import type { OpenCase } from './open-case.ts';
 
 /** Something to look at: none of it stops a calculation. Sentences are made in wording. */
@@ -20,13 +20,19 @@ export type Caution =
       readonly route: string;
       readonly place: 'wet end' | 'surface';
     }
-  | { readonly kind: 'no figure'; readonly about: string; readonly label: string; readonly unit: string }
+  | {
+      readonly kind: 'no figure';
+      readonly about: string;
+      readonly label: string;
+      readonly where: string;
+      readonly unit: string;
+    }
   | {
       readonly kind: 'cannot be worked out';
       readonly about: string;
       readonly label: string;
-      readonly value: string;
-      readonly bounds: Bounds | null;
+      readonly where: string;
+      readonly reason: Reason;
     };
 
 export function cautionsOf(open: OpenCase): readonly Caution[] {
@@ -40,44 +46,35 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
   ];
 }
 
-function gaps({ gaps: found }: OpenCase): readonly Caution[] {
-  return found.flatMap((gap): Caution[] =>
-    gap.kind === 'no figure' ? [{ kind: 'no figure', about: gap.id, label: gap.label, unit: gap.unit }] : [],
-  );
+function gaps({ gaps: found, model }: OpenCase): readonly Caution[] {
+  return found.flatMap((gap): Caution[] => {
+    if (gap.kind !== 'no figure') return [];
+    const where = model.graph.inputs.find((input) => input.id === gap.id)?.where ?? '';
+    return [{ kind: 'no figure', about: gap.id, label: gap.label, where, unit: gap.unit }];
+  });
 }
 
-/** Where failures began, each once; a missing figure is told as a gap. */
+/**
+ * Where failures of named quantities began, each once; a missing figure is told as a gap. A step without a name may fail unnoticed: it
+ * can stand in the branch of a choice that is not taken.
+ */
 function failures({ model, values }: OpenCase): readonly Caution[] {
   const origins = new Map<number, Failure>();
   for (const node of model.graph.nodes) {
+    if (node.declaration === null) continue;
     const value = values.at(node);
     if (value instanceof Failure && value.reason.kind !== 'no value given') origins.set(value.at, value);
   }
   return [...origins.values()].map(({ at, reason }): Caution => {
-    const named = namedAbove(at, model.graph.nodes);
-    const bounds = reason.kind === 'outside' ? reason.bounds : null;
+    const named = failureOrigin(model.graph, at);
     return {
       kind: 'cannot be worked out',
       about: named?.id ?? '',
       label: named?.label ?? 'A figure',
-      value: reason.kind === 'outside' ? reason.value : '',
-      bounds,
+      where: named?.where ?? '',
+      reason,
     };
   });
-}
-
-/** The first named quantity at or after a node that is made of it. */
-function namedAbove(
-  start: number,
-  nodes: OpenCase['model']['graph']['nodes'],
-): { readonly id: string; readonly label: string } | null {
-  const reached = new Set([start]);
-  for (const node of nodes.slice(start)) {
-    if (!reached.has(node.index) && !node.args.some((arg) => reached.has(arg))) continue;
-    if (node.declaration !== null) return node.declaration;
-    reached.add(node.index);
-  }
-  return null;
 }
 
 /** Pulp is quoted as list and recovered paper as traded: a list price without a discount flatters whatever it is compared with. */

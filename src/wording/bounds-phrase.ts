@@ -1,9 +1,10 @@
 import type { Bounds } from '../kernel/expression/operation.ts';
+import { trueMinus } from './true-minus.ts';
 
 /** What is allowed, in words: "0 to 100", "more than 0", "at least 0 and below 100". */
 export function boundsPhrase({ least, most, above, below }: Bounds, unit = ''): string {
-  const withUnit = (digits: string): string => (unit === '' ? digits : `${digits} ${unit}`);
-  if (least !== undefined && most !== undefined) return `${least} to ${withUnit(most)}`;
+  const withUnit = (digits: string): string => (unit === '' ? trueMinus(digits) : `${trueMinus(digits)} ${unit}`);
+  if (least !== undefined && most !== undefined) return `${trueMinus(least)} to ${withUnit(most)}`;
   const lower =
     least === undefined ? (above === undefined ? null : `more than ${withUnit(above)}`) : `at least ${withUnit(least)}`;
   const upper =

@@ -1,5 +1,8 @@
 import type { Caution } from '../study/warnings.ts';
 import { boundsPhrase } from './bounds-phrase.ts';
+import { failureSentence } from './failure-sentence.ts';
+import { shortNumber } from './short-number.ts';
+import { trueMinus } from './true-minus.ts';
 import { unitLabel } from './unit-label.ts';
 
 /** What to look at, where, and what is usual. */
@@ -11,21 +14,20 @@ export function cautionSentence(caution: Caution): string {
       const { input, given } = caution;
       const unit = unitLabel(input.entryUnit);
       const where = input.where === undefined ? '' : `, ${input.where}`;
-      return `${input.label}${where}: ${given}${unit === '' ? '' : ` ${unit}`} is outside what is usual, ${input.usual.low ?? ''} to ${input.usual.high ?? ''}.`;
+      return `${input.label}${where}: ${trueMinus(given)}${unit === '' ? '' : ` ${unit}`} is outside what is usual, ${boundsPhrase({ least: input.usual.low ?? '', most: input.usual.high ?? '' })}.`;
     }
     case 'effluent below nothing':
-      return `${caution.route}: the water balance leaves ${short(caution.value)} m³ of effluent a tonne, which cannot be. Fresh water is too low for what evaporates and leaves with residues.`;
+      return `${caution.route}: the water balance leaves ${shortNumber(caution.value, 4)} m³ of effluent a tonne, which cannot be. Fresh water is too low for what evaporates and leaves with residues.`;
     case 'unpriced additive':
       return `${caution.route}: the machine adds something at the ${caution.place}, but no additive of the route stands for it, so it costs nothing.`;
     case 'no figure':
-      return `${caution.label} has no figure yet; what is made of it cannot be worked out.`;
+      return `${placed(caution)} has no figure yet; what is made of it cannot be worked out.`;
     case 'cannot be worked out':
-      return caution.bounds === null
-        ? `${caution.label} cannot be worked out.`
-        : `${caution.label} cannot be worked out: it comes to ${short(caution.value)}; possible is ${boundsPhrase(caution.bounds)}.`;
+      return failureSentence(placed(caution), caution.reason);
   }
 }
 
-function short(digits: string): string {
-  return String(Number(Number(digits).toPrecision(4))).replace('-', '\u2212');
+/** A share or a rate is there many times over: the sentence says of what. */
+function placed({ label, where }: { readonly label: string; readonly where: string }): string {
+  return where === '' ? label : `${label} (${where})`;
 }

@@ -1,5 +1,6 @@
 import type { Reason } from '../kernel/evaluate/failure.ts';
 import { boundsPhrase } from './bounds-phrase.ts';
+import { shortNumber } from './short-number.ts';
 
 /** Why a figure cannot be worked out, and where that began. */
 export function failureSentence(origin: string, reason: Reason): string {
@@ -7,14 +8,10 @@ export function failureSentence(origin: string, reason: Reason): string {
     case 'no value given':
       return `${origin} has no figure yet.`;
     case 'division by zero':
-      return `${origin} would need a division by nothing.`;
+      return `${origin} cannot be worked out: it would need a division by nothing.`;
     case 'no real power':
-      return `${origin} would need ${reason.base} to the power of ${reason.exponent}, which is no real number.`;
+      return `${origin} cannot be worked out: it would need ${shortNumber(reason.base, 6)} to the power of ${shortNumber(reason.exponent, 6)}, which is no real number.`;
     case 'outside':
-      return `${origin} comes to ${shortDigits(reason.value)}; possible is ${boundsPhrase(reason.bounds)}.`;
+      return `${origin} cannot be worked out: it comes to ${shortNumber(reason.value, 6)}; possible is ${boundsPhrase(reason.bounds)}.`;
   }
-}
-
-function shortDigits(digits: string): string {
-  return String(Number(Number(digits).toPrecision(6)));
 }

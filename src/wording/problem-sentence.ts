@@ -1,5 +1,6 @@
 import type { Problem } from '../case/problem.ts';
 import { boundsPhrase } from './bounds-phrase.ts';
+import { trueMinus } from './true-minus.ts';
 import { unitLabel } from './unit-label.ts';
 
 /** What is wrong, in one sentence: which thing, what was given, what is allowed. Every kind has its sentence; there is no default. */
@@ -24,7 +25,7 @@ export function problemSentence(problem: Problem): string {
     case 'said twice':
       return `${place(problem.path)}: "${problem.given}" stands there twice; each name may stand once.`;
     case 'unknown reference':
-      return `${place(problem.path)}: there is no ${problem.what} "${problem.given}"; there are ${listed(problem.known)}.`;
+      return `${place(problem.path)}: there is no ${problem.what} "${problem.given}"; ${problem.known.length === 0 ? 'there are none' : `there are ${listed(problem.known)}`}.`;
     case 'unknown input':
       return `There is no input "${problem.id}" in this case${problem.near.length === 0 ? '' : `; near to it are ${listed(problem.near)}`}.`;
     case 'not a number':
@@ -34,7 +35,7 @@ export function problemSentence(problem: Problem): string {
     case 'wrong unit':
       return `${problem.label} (${problem.id}): "${problem.given}" is another kind of unit; it is given in ${unitName(problem.wanted)}.`;
     case 'outside':
-      return `${problem.label} (${problem.id}): ${problem.given}${after(problem.unit)} was given; allowed is ${boundsPhrase(problem.allowed, unitLabel(problem.unit))}.`;
+      return `${problem.label} (${problem.id}): ${trueMinus(problem.given)}${after(problem.unit)} was given; allowed is ${boundsPhrase(problem.allowed, unitLabel(problem.unit))}.`;
     case 'no figure':
       return `${problem.label} (${problem.id}) has no figure; give one in ${unitName(problem.unit)}.`;
   }
