@@ -6,13 +6,24 @@ export interface NumberForm {
   readonly sign?: boolean;
 }
 
+/** As many decimals as the locale's own formatting can write. */
+const mostDecimals = 20;
+
 const formats = new Map<string, Intl.NumberFormat>();
 
-/** A number as people of a region write it, with a true minus. Digits given as text keep all their digits. */
+/** A number as people of a region write it, with a true minus, and none on what rounds to nothing. Digits given as text keep all their digits. */
 export function formatNumber(value: number | string, form: NumberForm): string {
   if (value === '' || (typeof value === 'number' && !Number.isFinite(value))) return 'not yet';
-  const text = formatFor(form).format(value as number);
-  return text.replace(/-/gu, '\u2212').replace(/^\u2212(?=[0.,\u00a0\u202f']*$)/u, '');
+  const beyond = form.decimals === undefined && form.significant === undefined ? digitsBeyond(value) : '';
+  const text =
+    beyond === ''
+      ? formatFor(form).format(value as number)
+      : formatFor({ ...form, decimals: mostDecimals }).format(String(value).slice(0, -beyond.length) as never) + beyond;
+  return text.replace(/-/gu, '\u2212');
+}
+
+function digitsBeyond(value: number | string): string {
+  return typeof value === 'string' ? (/\.(\d*)$/u.exec(value)?.[1] ?? '').slice(mostDecimals) : '';
 }
 
 function formatFor({ locale, decimals, significant, sign }: NumberForm): Intl.NumberFormat {
@@ -24,10 +35,12 @@ function formatFor({ locale, decimals, significant, sign }: NumberForm): Intl.Nu
       ? { minimumFractionDigits: decimals, maximumFractionDigits: decimals }
       : significant !== undefined
         ? { maximumSignificantDigits: significant }
-        : { maximumFractionDigits: 20 };
+        : { maximumFractionDigits: mostDecimals };
   const format = new Intl.NumberFormat(locale, {
     ...digits,
-    ...(sign === true ? { signDisplay: 'exceptZero' as const } : {}),
+    // Figures are typed in these digits, so they are shown in them.
+    numberingSystem: 'latn',
+    signDisplay: sign === true ? 'exceptZero' : 'negative',
   });
   formats.set(key, format);
   return format;
