@@ -42,12 +42,26 @@ export function changeInput(
 ): Outcome<OpenCase> {
   const parts = splitTyped(typed);
   if (parts === null) return outcome(open, [{ kind: 'not a number', id, given: typed }]);
+  if (!canBeKept(parts.digits)) return outcome(open, [tooLong(id, typed)]);
   // An empty unit means the input's own; what is kept is always the input's own unit, by name.
   const changed = workOut(withInput(open.content, id, { value: parts.digits, unit: parts.unit, ...told }));
   if (!changed.ok) return changed;
   const input = changed.value.model.graph.inputs.find((each) => each.id === id);
   const kept = input === undefined ? null : keptInput(input, told);
+  if (kept !== null && !canBeKept(kept.value)) return outcome(open, [tooLong(id, typed)]);
   return kept === null ? changed : outcome({ ...changed.value, content: withInput(open.content, id, kept) }, []);
+}
+
+// What a case file takes: a figure that could not be read back must not be given. Exponents are written out before, up to 40 digits.
+const mostCharacters = 120;
+
+function canBeKept(digits: string): boolean {
+  return digits.length <= mostCharacters && !/e/iu.test(digits);
+}
+
+function tooLong(id: string, given: string): Problem {
+  const allowed = `a number of at most ${String(mostCharacters)} characters, not above 1e40 nor closer to 0 than 1e-40`;
+  return { kind: 'wrong form', path: id, given, allowed };
 }
 
 /** Takes the figure a person gave away again, so that the default is in force. */
