@@ -20,8 +20,17 @@ export class Refusal extends Error {
 export class WrongUse extends Error {}
 
 export function readText(file: string): string {
+  const bytes = readBytes(file);
   try {
-    return readFileSync(file, 'utf8');
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    throw new Refusal([`"${file}" is not a case: it is not text in UTF-8.`]);
+  }
+}
+
+function readBytes(file: string): Uint8Array {
+  try {
+    return readFileSync(file);
   } catch (fault) {
     throw new Refusal([`"${file}" cannot be read: ${reasonOf(fault)}.`]);
   }
@@ -37,6 +46,7 @@ export function writeBytes(file: string, content: string | Uint8Array): void {
 
 const reasons: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file or folder',
+  ENOTDIR: 'there is a file where a folder should be',
   EACCES: 'it is not allowed',
   EPERM: 'it is not allowed',
   EISDIR: 'it is a folder',

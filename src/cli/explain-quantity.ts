@@ -1,5 +1,7 @@
 import { type Explanation, type Ingredient, type OpenCase, explain, formatNumber, unitLabel } from '../index.ts';
 import { nearest } from '../paper/nearest.ts';
+import { boundsPhrase } from '../wording/bounds-phrase.ts';
+import { trueMinus } from '../wording/true-minus.ts';
 import { type Console, Refusal } from './console.ts';
 import { openWithSets } from './open-with-sets.ts';
 
@@ -66,8 +68,11 @@ function pageOf(working: OpenedWorking, locale: string, depth = 0): readonly str
 }
 
 function sourceOf(input: NonNullable<Explanation['input']>): string {
-  const withUnit = (figure: string): string => `${figure} ${unitLabel(input.unit)}`.trim();
-  const range = input.low === null || input.high === null ? '' : ` Usual ${input.low} to ${withUnit(input.high)}.`;
-  const origin = input.touched ? `Given${input.usual === null ? '' : `; the default is ${input.usual}`}` : 'Default';
+  const withUnit = (figure: string): string => `${trueMinus(figure)} ${unitLabel(input.unit)}`.trim();
+  const isRange = input.low !== null && input.high !== null && input.low !== input.high;
+  const range = isRange ? ` Usual ${boundsPhrase({ least: input.low, most: input.high }, unitLabel(input.unit))}.` : '';
+  const origin = input.touched
+    ? `Given${input.usual === null ? '' : `; the default is ${trueMinus(input.usual)}`}`
+    : 'Default';
   return `Input, ${withUnit(input.value)}. ${origin}. ${input.status}: ${input.source}.${range}`;
 }

@@ -1,4 +1,6 @@
 import { type OpenCase, changeInput, openCase, problemSentence } from '../index.ts';
+import { cautionsOf } from '../study/warnings.ts';
+import { cautionSentence } from '../wording/caution-sentence.ts';
 import { Refusal, WrongUse, readText } from './console.ts';
 
 /** Opens a case file and gives inputs the figures of the `--set` options, in order. Problems are told all together. */
@@ -18,8 +20,10 @@ export function openWithSets(file: string, sets: readonly string[]): OpenCase {
   return open;
 }
 
-/** Results that rest on figures nobody gave are not printed. */
-export function withoutGaps(open: OpenCase): OpenCase {
-  if (open.gaps.length > 0) throw new Refusal(open.gaps.map(problemSentence));
+/** Results that rest on figures nobody gave, or that cannot be worked out, are not printed. */
+export function wholly(open: OpenCase): OpenCase {
+  const failures = cautionsOf(open).filter((caution) => caution.kind === 'cannot be worked out');
+  const sentences = [...open.gaps.map(problemSentence), ...failures.map(cautionSentence)];
+  if (sentences.length > 0) throw new Refusal(sentences);
   return open;
 }
