@@ -13,8 +13,8 @@ export interface Case {
   readonly priceYear: string;
   readonly product: { readonly name: string; readonly machine: string };
   readonly materials: readonly Material[];
-  /** Chemicals of the user's own, beside those of the program's list. */
-  readonly chemicals: readonly { readonly id: string; readonly label: string }[];
+  /** Chemicals of the user's own beside those of the program's list, and the residue stream in which the dry mass of one ends. */
+  readonly chemicals: readonly { readonly id: string; readonly label: string; readonly endsIn?: string }[];
   readonly destinations: readonly Destination[];
   /** Streams whose landfill tax is not the standard one. */
   readonly residues?: readonly { readonly stream: string; readonly landfillTax: LandfillTax }[];

@@ -111,7 +111,7 @@ export const caseSchema = v.strictObject({
   priceYear: textLike(/^\d{4}$/, 'a year of four digits'),
   product: v.strictObject({ name, machine: reference }),
   materials: v.pipe(v.array(material), v.minLength(1, 'at least one material'), v.maxLength(200)),
-  chemicals: v.array(v.strictObject({ id, label: name })),
+  chemicals: v.array(v.strictObject({ id, label: name, endsIn: v.optional(reference) })),
   destinations: v.pipe(v.array(destination), v.minLength(1, 'at least one destination'), v.maxLength(60)),
   residues: v.optional(
     v.array(v.strictObject({ stream: reference, landfillTax: v.picklist(['standard', 'lower', 'exempt']) })),

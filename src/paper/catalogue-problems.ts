@@ -1,10 +1,11 @@
 import type { Case } from '../case/case.ts';
 import type { Problem } from '../case/problem.ts';
-import { chemicalEntries, machineEntries, materialEntries, stageEntries } from './catalogue.ts';
+import { chemicalEntries, machineEntries, materialEntries, residueEntries, stageEntries } from './catalogue.ts';
 
 /** Names in a case that the program's lists of materials, machines, stages and chemicals do not hold. */
 export function catalogueProblems(content: Case): readonly Problem[] {
   const chemicals = [...chemicalEntries.keys(), ...content.chemicals.map((chemical) => chemical.id)];
+  const streams = [...residueEntries.keys()];
   const problems: Problem[] = [
     ...unknown('product.machine', content.product.machine, 'machine', [...machineEntries.keys()]),
   ];
@@ -12,6 +13,13 @@ export function catalogueProblems(content: Case): readonly Problem[] {
     if (like !== undefined)
       problems.push(...unknown(`materials.${String(m)}.like`, like, 'material', [...materialEntries.keys()]));
   });
+  content.chemicals.forEach(({ endsIn }, c) => {
+    if (endsIn !== undefined)
+      problems.push(...unknown(`chemicals.${String(c)}.endsIn`, endsIn, 'residue stream', streams));
+  });
+  content.residues?.forEach(({ stream }, s) =>
+    problems.push(...unknown(`residues.${String(s)}.stream`, stream, 'residue stream', streams)),
+  );
   content.routes.forEach((route, r) => {
     const at = `routes.${String(r)}`;
     if (route.machine !== undefined)

@@ -15,16 +15,19 @@ export interface ChemicalUse {
   readonly water: Quantity;
 }
 
-/** Every chemical with a dose somewhere: stages per bdt that enters, the machine per gross tonne, sludge presses per bdt of sludge. */
-export function chemicalUses(sheet: Sheet, plant: Plant, sludgePolymer: Quantity): readonly ChemicalUse[] {
-  const { route, machine, lines } = plant;
-  const uses = new Map<string, Quantity[]>();
+/** Doses of each chemical, kg/t; a chemical may be dosed in many places. */
+export type Doses = ReadonlyMap<string, readonly Quantity[]>;
+
+/** What stages dose per bdt that enters them, and the machine per gross tonne. */
+export function dosesOf(sheet: Sheet, { route, machine, lines }: Plant): Doses {
+  const doses = new Map<string, Quantity[]>();
   const add = (chemical: string, amount: Quantity): void => {
-    uses.set(chemical, [...(uses.get(chemical) ?? []), amount]);
+    doses.set(chemical, [...(doses.get(chemical) ?? []), amount]);
   };
   for (const line of lines) {
-    for (const stage of line.stages)
+    for (const stage of line.stages) {
       for (const { chemical, dose } of stage.doses) add(chemical, line.feed.times(stage.feedMass).times(dose));
+    }
   }
   for (const chemical of route.machineChemicals) {
     const dose = {
@@ -37,8 +40,35 @@ export function chemicalUses(sheet: Sheet, plant: Plant, sludgePolymer: Quantity
     };
     add(chemical, machine.grossTonnes.times(sheet.input(dose)));
   }
-  if (sludgePolymer.operation.op !== 'constant') add('sludge-polymer', sludgePolymer);
-  return [...uses].map(([id, amounts]) => chemicalUse(sheet, plant, id, total(amounts, 'kg/t')));
+  return doses;
+}
+
+/** Every chemical with a dose somewhere, the polymer of the sludge presses among them. */
+export function chemicalUses(
+  sheet: Sheet,
+  plant: Plant,
+  doses: Doses,
+  sludgePolymer: Quantity,
+): readonly ChemicalUse[] {
+  const id = 'sludge-polymer';
+  const pressed = sludgePolymer.operation.op === 'constant' ? [] : [sludgePolymer];
+  const all = new Map([
+    ...doses,
+    ...(pressed.length === 0 ? [] : [[id, [...(doses.get(id) ?? []), ...pressed]] as const]),
+  ]);
+  return [...all].map(([chemical, amounts]) => chemicalUse(sheet, plant, chemical, total(amounts, 'kg/t')));
+}
+
+/** Dry mass that chemicals leave in a residue stream, as minerals, bdt/t: talc, filler and silicate where the case says they end there. */
+export function mineralsInto(sheet: Sheet, doses: Doses): ReadonlyMap<string, Quantity> {
+  const ends = sheet.case.chemicals.flatMap(({ id, endsIn }) => (endsIn === undefined ? [] : [{ id, endsIn }]));
+  const streams = [...new Set(ends.map(({ endsIn }) => endsIn))];
+  return new Map(
+    streams.map((stream) => {
+      const amounts = ends.filter(({ endsIn }) => endsIn === stream).flatMap(({ id }) => doses.get(id) ?? []);
+      return [stream, total(amounts, 'kg/t').times(constant('0.001', 'bdt/kg'))];
+    }),
+  );
 }
 
 function chemicalUse(sheet: Sheet, { route }: Plant, id: string, used: Quantity): ChemicalUse {

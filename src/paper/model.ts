@@ -5,6 +5,7 @@ import type { Graph } from '../kernel/graph/graph.ts';
 import { compositionOf } from './materials/composition.ts';
 import { purchaseOf } from './materials/purchase.ts';
 import { factor, machineEntries } from './catalogue.ts';
+import { noFlow } from './components.ts';
 import { type Difference, writeDifference } from './difference.ts';
 import { heatSupplies } from './heat-supply.ts';
 import { type LineResult, lineOf } from './line.ts';
@@ -67,6 +68,7 @@ function millOf(sheet: Sheet): Mill {
     allowed: { above: '0', most: '8784' },
   });
   sheet.define('product.perHour', 'Saleable tonnes an hour', 't/h', tonnes.dividedBy(hours));
+  const compositions = new Map(materials.map((material) => [material.id, compositionOf(sheet, material)]));
   return {
     productMoisture,
     dryProduct: sheet.define(
@@ -77,8 +79,13 @@ function millOf(sheet: Sheet): Mill {
     ),
     tonnes,
     hours,
-    compositions: new Map(materials.map((material) => [material.id, compositionOf(sheet, material)])),
-    purchases: new Map(materials.map((material) => [material.id, purchaseOf(sheet, material)])),
+    compositions,
+    purchases: new Map(
+      materials.map((material) => [
+        material.id,
+        purchaseOf(sheet, material, compositions.get(material.id) ?? noFlow('1')),
+      ]),
+    ),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Destination } from '../case/case.ts';
 import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
 import { residueEntries } from './catalogue.ts';
-import { type Flow, addFlows, massOf } from './components.ts';
+import { type Flow, addFlows, massOf, noFlow } from './components.ts';
 import { destinationTerms } from './destinations.ts';
 import type { Effluent } from './effluent.ts';
 import { heatOfResidue } from './residue-heat.ts';
@@ -19,8 +19,14 @@ export interface Residues {
 }
 
 /** Collects what leaves the lines, the broke line, the effluent plant and the boiler, and sends it where the case says. */
-export function residuesOf(sheet: Sheet, plant: Plant, effluent: Effluent, heatNeeded: Quantity): Residues {
-  const flows = streamFlows(plant, effluent);
+export function residuesOf(
+  sheet: Sheet,
+  plant: Plant,
+  effluent: Effluent,
+  heatNeeded: Quantity,
+  minerals: ReadonlyMap<string, Quantity>,
+): Residues {
+  const flows = streamFlows(plant, effluent, minerals);
   const streams = [...flows].map(([stream, flow]) => residue(sheet, plant, stream, flow, true));
   const burned = heatOfResidue(sheet, plant, streams);
   const ash = massOf(burned.ash);
@@ -39,7 +45,7 @@ export function residuesOf(sheet: Sheet, plant: Plant, effluent: Effluent, heatN
   return { streams, heat, sales: total(sold, `${sheet.case.currency}/t`), fossilCarbon: burned.fossilCarbon };
 }
 
-function streamFlows({ lines }: Plant, effluent: Effluent): Map<string, Flow> {
+function streamFlows({ lines }: Plant, effluent: Effluent, minerals: ReadonlyMap<string, Quantity>): Map<string, Flow> {
   const parts = new Map<string, Flow[]>();
   const add = (stream: string, flow: Flow): void => {
     if (massOf(flow).operation.op !== 'constant') parts.set(stream, [...(parts.get(stream) ?? []), flow]);
@@ -48,6 +54,7 @@ function streamFlows({ lines }: Plant, effluent: Effluent): Map<string, Flow> {
   add('broke', effluent.brokeRejects);
   add('primary', effluent.primarySludge);
   add('biological', effluent.biologicalSludge);
+  for (const [stream, mass] of minerals) add(stream, { ...noFlow('bdt/t'), ash: mass });
   // In the order of the program's list, so that every route shows its streams alike.
   return new Map(
     [...residueEntries.keys()].flatMap((stream) =>

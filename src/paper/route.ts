@@ -2,7 +2,7 @@ import { type Quantity, constant, total } from '../kernel/expression/quantity.ts
 import type { Statement } from './accounts.ts';
 import { additiveUses } from './additives.ts';
 import { carbonLine } from './carbon.ts';
-import { chemicalUses } from './chemicals.ts';
+import { chemicalUses, dosesOf, mineralsInto } from './chemicals.ts';
 import { effluentOf } from './effluent.ts';
 import { electricityUse } from './electricity.ts';
 import { fibreLines } from './fibre-cost.ts';
@@ -32,12 +32,13 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
   const heat = heatUse(sheet, plant);
   const additives = additiveUses(sheet, plant);
   const effluent = effluentOf(sheet, plant, additives);
-  const residues = residuesOf(sheet, plant, effluent, heat.total);
+  const doses = dosesOf(sheet, plant);
+  const residues = residuesOf(sheet, plant, effluent, heat.total, mineralsInto(sheet, doses));
   const polymer = total(
     residues.streams.map((each) => each.polymer),
     'kg/t',
   );
-  const chemicals = chemicalUses(sheet, plant, polymer);
+  const chemicals = chemicalUses(sheet, plant, doses, polymer);
   const water = waterBalance(sheet, plant, chemicals, residues);
   const kgPerTonne = constant('1000', 'kg/bdt');
   const power = (key: string, label: string, use: Quantity): LineSpec => ({

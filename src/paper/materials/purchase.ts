@@ -1,9 +1,10 @@
 import type { Material } from '../../case/case.ts';
 import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
 import { materialEntries } from '../catalogue.ts';
+import type { Flow } from '../components.ts';
 import { plainFigure } from '../figure.ts';
 import { type Sheet, fraction, notNegative } from '../sheet.ts';
-import { moistureLimitOf, payableShare } from './settlement.ts';
+import { moistureLimitOf, payableShare, usableShare } from './settlement.ts';
 
 /** What a bone-dry tonne of a bought material costs. Money in the case's currency. */
 export interface Purchase {
@@ -22,7 +23,7 @@ export interface Purchase {
 const basisUnits = { 'as received': 't-ar', 'air-dry': 'adt', 'bone-dry': 'bdt' } as const;
 const mostlyDry = { least: '0', below: '100' } as const;
 
-export function purchaseOf(sheet: Sheet, material: Material): Purchase {
+export function purchaseOf(sheet: Sheet, material: Material, composition: Flow): Purchase {
   const id = `material.${material.id}`;
   const where = material.label;
   const entry = material.like === undefined ? undefined : materialEntries.get(material.like);
@@ -43,7 +44,7 @@ export function purchaseOf(sheet: Sheet, material: Material): Purchase {
     { where },
   );
   const net = netPrice(sheet, material);
-  const payable = payableMass(sheet, material, net, moisture, received);
+  const payable = payableMass(sheet, material, { net, moisture, received, composition });
   const rate = material.price.currency === undefined ? constant('1') : exchangeRate(sheet, material.price.currency);
   const price = sheet.define(`${id}.cost`, 'Paid per bone-dry tonne', 'EUR/bdt', net.times(payable).times(rate), {
     where,
@@ -106,35 +107,42 @@ const priceLabels = {
   index: 'Index price',
 } as const;
 
+interface Delivered {
+  readonly net: Quantity;
+  readonly moisture: Quantity;
+  readonly received: Quantity;
+  readonly composition: Flow;
+}
+
 /** Payable tonnes per bone-dry tonne, on the basis of the price. */
-function payableMass(
-  sheet: Sheet,
-  material: Material,
-  net: Quantity,
-  moisture: Quantity,
-  received: Quantity,
-): Quantity {
-  const where = material.label;
+function payableMass(sheet: Sheet, material: Material, { net, moisture, received, composition }: Delivered): Quantity {
   const unit = `${basisUnits[material.price.basis]}/bdt`;
-  const define = (quantity: Quantity, note: string) =>
+  const define = (quantity: Quantity, note: string): Quantity =>
     sheet.define(`material.${material.id}.payable`, 'Payable tonnes per bone-dry tonne', unit, quantity, {
-      where,
+      where: material.label,
       note,
     });
+  const { basis } = material.price;
   // One air-dry tonne is 90 % dry, by definition of the trade.
-  if (material.price.basis === 'air-dry')
+  if (basis === 'air-dry')
     return define(constant('1', 'adt/bdt').dividedBy(constant('0.9')), 'An air-dry tonne is 90 % dry.');
-  if (material.price.basis === 'bone-dry') return define(constant('1'), 'The price is per bone-dry tonne.');
+  if (basis === 'bone-dry') return define(constant('1'), 'The price is per bone-dry tonne.');
   const limit = moistureLimitOf(sheet, material);
-  if (limit === null) return define(received, 'Paid as weighed.');
-  const share = payableShare(material.settlement, moisture, limit);
+  const wet = limit === null ? constant('1') : payableShare(material.settlement, moisture, limit);
+  const share = wet.times(usableShare(sheet, material, composition));
+  if (share.operation.op === 'constant') return define(received, 'Paid as weighed.');
   // A fee that is received for taking paper is settled as weighed.
-  const settled = net.whenAbove(constant('0', net.unit), received.times(share), received);
   return define(
-    settled,
-    `Excess moisture is settled ${material.settlement === 'dry basis' ? 'on the dry basis' : 'point for point'}.`,
+    net.whenAbove(constant('0', net.unit), received.times(share), received),
+    settlementNotes[material.settlement],
   );
 }
+
+const settlementNotes = {
+  'as weighed': 'Paid as weighed, less unusable material above what was agreed.',
+  'dry basis': 'Excess moisture is settled on the dry basis.',
+  'point for point': 'Excess moisture is settled point for point.',
+} as const;
 
 /** Case money per unit of a foreign currency. There is no default: a rate is a fact of one day. */
 function exchangeRate(sheet: Sheet, currency: string): Quantity {

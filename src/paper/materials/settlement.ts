@@ -1,5 +1,6 @@
 import type { Material, Settlement } from '../../case/case.ts';
 import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
+import { type Flow, massOf } from '../components.ts';
 import { plainFigure } from '../figure.ts';
 import { type Sheet, fraction } from '../sheet.ts';
 
@@ -42,3 +43,35 @@ export function payableShare(
       : moisture.minus(limit).complement();
   return moisture.whenAbove(limit.plus(tolerance), reduced, all);
 }
+
+/**
+ * Share that is paid for, where a limit for unusable material was agreed: 1 - (u - u_limit) above it, u being total unwanted material on dry
+ * mass (film, heavies, wire and wet-strength paper). All is paid where nothing was agreed.
+ */
+export function usableShare(sheet: Sheet, material: Material, composition: Flow): Quantity {
+  const agreed = {
+    id: `material.${material.id}.unusableLimit`,
+    label: 'Unusable material agreed',
+    where: material.label,
+    unit: '1',
+    entry: '%',
+    allowed: fraction,
+  } as const;
+  if (!sheet.has(agreed)) return constant('1');
+  const unusable = sheet.define(
+    `material.${material.id}.unusable`,
+    'Unusable material',
+    '1',
+    massOf(composition, unwanted),
+    {
+      where: material.label,
+      note: 'Film and foam, sand, glass and metal, wire, and wet-strength paper, on dry mass.',
+      shownIn: '%',
+    },
+  );
+  const limit = sheet.input(agreed);
+  return unusable.minus(limit).greaterOf(constant('0')).complement();
+}
+
+/** EN 643: non-paper components, and with them paper that is unwanted. */
+const unwanted = ['lights', 'heavies', 'wire', 'wetStrength'] as const;

@@ -73,7 +73,8 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
 }
 
 function dosesOf(sheet: Sheet, place: StagePlace, entry: StageEntry): StageResult['doses'] {
-  const chemicals = [...[...chemicalEntries].map(([id, { label }]) => ({ id, label })), ...sheet.case.chemicals];
+  const listed = [...chemicalEntries].map(([id, { label }]) => ({ id, label }));
+  const chemicals = [...listed, ...sheet.case.chemicals.filter(({ id }) => !chemicalEntries.has(id))];
   return chemicals.flatMap(({ id, label }) => {
     const spec = {
       id: `${place.id}.dose.${id}`,
