@@ -26,11 +26,17 @@ export function workOut(content: Case): Outcome<OpenCase> {
   const strange = catalogueProblems(content);
   if (strange.length > 0) return outcome({} as OpenCase, strange);
   const model = buildModel(content);
-  const gaps = model.problems.filter((problem) => problem.kind === 'no figure');
-  const faults = model.problems.filter((problem) => problem.kind !== 'no figure');
+  const problems = eachOnce(model.problems);
+  const gaps = problems.filter((problem) => problem.kind === 'no figure');
+  const faults = problems.filter((problem) => problem.kind !== 'no figure');
   return faults.length > 0
     ? outcome({} as OpenCase, faults)
     : outcome({ content, model, values: new Values(model.graph), gaps }, []);
+}
+
+/** An input that several equations ask for is wrong in all of them, and told about once. */
+function eachOnce(problems: readonly Problem[]): readonly Problem[] {
+  return [...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values()];
 }
 
 /** Gives an input a figure as typed: a number, and a unit if one was written ("0.12 EUR/kWh"). The case is worked out anew. */
@@ -41,7 +47,8 @@ export function changeInput(
   told: Pick<GivenInput, 'status' | 'source'> = {},
 ): Outcome<OpenCase> {
   const parts = splitTyped(typed);
-  if (parts === null) return outcome(open, [{ kind: 'not a number', id, given: typed }]);
+  // "0,12" and "1.2.3" begin like numbers; what follows is no unit but the rest of one that was written otherwise.
+  if (parts === null || /^[.,]/u.test(parts.unit)) return outcome(open, [{ kind: 'not a number', id, given: typed }]);
   if (!canBeKept(parts.digits)) return outcome(open, [tooLong(id, typed)]);
   // An empty unit means the input's own; what is kept is always the input's own unit, by name.
   const changed = workOut(withInput(open.content, id, { value: parts.digits, unit: parts.unit, ...told }));
