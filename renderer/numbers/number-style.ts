@@ -4,7 +4,7 @@ import { unitLabel } from '../../src/wording/unit-label.ts';
 // Figures of a working carry enough digits to be checked, and no more; the full value stands below them.
 const workingDigits = 6;
 const driverDigits = 3;
-// What every implementation of Intl can write; the decimal reading carries some more.
+// As many decimals as the formatter can be told to fix.
 const mostDecimals = 20;
 const numberInText = /(?<![\p{L}\d.])(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?![\p{L}\d])/gu;
 
@@ -67,10 +67,11 @@ export class NumberStyle {
   }
 }
 
-/** Zeros at the end are part of a figure: "13.10" is not written as "13.1". */
+/** Zeros at the end are part of a figure: "13.10" is not written as "13.1". Figures with more decimals are written in full as they are. */
 function decimalsOf(plain: string): { readonly decimals?: number } {
   const match = /^-?\d+(?:\.(\d+))?$/u.exec(plain);
-  return match === null ? {} : { decimals: Math.min(match[1]?.length ?? 0, mostDecimals) };
+  const decimals = match?.[1]?.length ?? 0;
+  return match === null || decimals > mostDecimals ? {} : { decimals };
 }
 
 function currencySymbol(locale: string, currency: string): string {
