@@ -42,7 +42,7 @@ function notOurs(content: unknown): Outcome<Case> | null {
 }
 
 function checked(content: unknown, repeated: readonly Problem[]): Outcome<Case> {
-  const result = v.safeParse(caseSchema, content, { abortPipeEarly: true });
+  const result = v.safeParse(caseSchema, content);
   const shape = findShapeProblems(content);
   const broken = new Set(shape.map((problem) => ('path' in problem ? problem.path : '')));
   const form = formProblems(result.issues ?? [], broken);

@@ -62,7 +62,7 @@ describe('a case file with random damage', () => {
         expect(outcome.value).toEqual(JSON.parse(JSON.stringify(rest)));
         expect(readCase(writeCase(outcome.value))).toEqual(outcome);
       }),
-      { numRuns: 400 },
+      { numRuns: 250 },
     );
     // Some edits are harmless (a label, an optional key): a reader that refused everything would not pass.
     expect(read).toBeGreaterThan(10);
@@ -113,9 +113,15 @@ describe('a case file with random damage', () => {
 
   it('never makes the reader throw, whatever the text', () => {
     fc.assert(
-      fc.property(fc.oneof(fc.string({ unit: 'binary', maxLength: 200 }), fc.json()), (text) => {
-        expect(readCase(text).ok).toBe(false);
-      }),
+      fc.property(
+        fc.oneof(
+          fc.array(fc.nat(0xffff), { maxLength: 60 }).map((units) => String.fromCharCode(...units)),
+          fc.json(),
+        ),
+        (text) => {
+          expect(readCase(text).ok).toBe(false);
+        },
+      ),
       { numRuns: 300 },
     );
   });

@@ -145,7 +145,7 @@ describe('a hostile file', () => {
   });
 
   it('of thousands of mistakes is answered with the first thousand', () => {
-    const problems = problemsAfter((content) => (content['materials'] = Array.from({ length: 20_000 }, () => ({}))));
+    const problems = problemsAfter((content) => (content['materials'] = Array.from({ length: 5000 }, () => ({}))));
 
     expect(problems).toHaveLength(1000);
     expect(problems[0]).toEqual({ kind: 'missing', path: 'materials.0.id' });
