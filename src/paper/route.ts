@@ -11,6 +11,7 @@ import type { HeatSupply } from './heat-supply.ts';
 import { heatUse } from './heat.ts';
 import type { Plant } from './plant.ts';
 import type { Prices } from './prices.ts';
+import { qualityOf } from './quality.ts';
 import type { Residue } from './residue.ts';
 import { residuesOf } from './residues.ts';
 import type { Sheet } from './sheet.ts';
@@ -32,6 +33,7 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
   const heat = heatUse(sheet, plant);
   const additives = additiveUses(sheet, plant);
   const effluent = effluentOf(sheet, plant, additives);
+  qualityOf(sheet, plant);
   const doses = dosesOf(sheet, plant);
   const residues = residuesOf(sheet, plant, effluent, heat.total, mineralsInto(sheet, doses));
   const polymer = total(

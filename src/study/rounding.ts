@@ -75,3 +75,9 @@ export function rounded(digits: string, decimals: number): string {
 export function shifted(digits: string, power: number): string {
   return new Decimal(digits).times(new Decimal(10).pow(power)).toString();
 }
+
+/** Whether two results are the same but for the last of the 34 digits, in which two ways to one figure may part. */
+export function areAlike(digits: string, other: string): boolean {
+  if (digits === '' || other === '') return false;
+  return new Decimal(digits).toSignificantDigits(30).equals(new Decimal(other).toSignificantDigits(30));
+}

@@ -3,9 +3,11 @@ import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { failureOrigin } from './failure-origin.ts';
 import type { OpenCase } from './open-case.ts';
+import { type ProcessCaution, processCautions } from './process-cautions.ts';
 
 /** Something to look at: none of it stops a calculation. Sentences are made in wording. */
 export type Caution =
+  | ProcessCaution
   | { readonly kind: 'list price'; readonly about: string; readonly material: string }
   | {
       readonly kind: 'unusual figure';
@@ -43,6 +45,7 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
     ...unusualFigures(open),
     ...effluents(open),
     ...unpricedAdditives(open),
+    ...processCautions(open),
   ];
 }
 

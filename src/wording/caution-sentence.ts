@@ -1,6 +1,7 @@
 import type { Caution } from '../study/warnings.ts';
 import { boundsPhrase } from './bounds-phrase.ts';
 import { failureSentence } from './failure-sentence.ts';
+import { processCautionSentence } from './process-caution-sentence.ts';
 import { shortNumber } from './short-number.ts';
 import { trueMinus } from './true-minus.ts';
 import { unitLabel } from './unit-label.ts';
@@ -24,6 +25,8 @@ export function cautionSentence(caution: Caution): string {
       return `${placed(caution)} has no figure yet; what is made of it cannot be worked out.`;
     case 'cannot be worked out':
       return failureSentence(placed(caution), caution.reason);
+    default:
+      return processCautionSentence(caution);
   }
 }
 

@@ -35,17 +35,23 @@ const writers: { readonly [Name in Made]: Writer } = {
   }),
 };
 
-/** The equation of a quantity. `named` says how an input or a named quantity is written: by its label, or by its number. */
-export function equation(working: Working, named: (node: Node) => string): string {
-  return working.kind === 'made' ? written(working, named).text : '';
+/** How the leaves of an equation are written: an input or a named quantity by its label or its number, a fixed number by its digits. */
+export interface Leaves {
+  readonly named: (node: Node) => string;
+  readonly fixed: (digits: string) => string;
 }
 
-function written(working: Working, named: (node: Node) => string): Term {
-  if (working.kind === 'named') return atom(named(working.node));
-  if (working.kind === 'fixed') return atom(working.digits);
+/** The equation of a quantity; "" for an input, which is given. */
+export function equation(working: Working, leaves: Leaves): string {
+  return working.kind === 'named' ? '' : written(working, leaves).text;
+}
+
+function written(working: Working, leaves: Leaves): Term {
+  if (working.kind === 'named') return atom(leaves.named(working.node));
+  if (working.kind === 'fixed') return atom(leaves.fixed(working.digits));
   const { node, of } = working;
   const kept = node.operation.op === 'multiply' ? of.filter((part) => !onlyChangesUnit(part)) : of;
-  const terms = kept.map((part) => written(part, named));
+  const terms = kept.map((part) => written(part, leaves));
   const [first] = terms;
   if (node.operation.op === 'multiply' && terms.length < 2) return first ?? atom('1');
   return writers[node.operation.op as Made](terms, node);

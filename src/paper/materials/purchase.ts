@@ -44,6 +44,15 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
     { where },
   );
   const net = netPrice(sheet, material);
+  // Only looked at to warn: a delivery above it is refused, whatever it would cost.
+  sheet.optional({
+    id: `${id}.moistureRefusal`,
+    label: 'Moisture at which deliveries are refused',
+    where,
+    unit: '1',
+    entry: '%',
+    allowed: fraction,
+  });
   const payable = payableMass(sheet, material, { net, moisture, received, composition });
   const rate = material.price.currency === undefined ? constant('1') : exchangeRate(sheet, material.price.currency);
   const price = sheet.define(`${id}.cost`, 'Paid per bone-dry tonne', 'EUR/bdt', net.times(payable).times(rate), {

@@ -1,0 +1,36 @@
+import type { ProcessCaution } from '../study/process-cautions.ts';
+
+const words = { wire: 'bale wire', wetStrength: 'wet-strength paper' } as const;
+
+/** What a technologist would remark on, in one or two sentences. */
+export function processCautionSentence(caution: ProcessCaution): string {
+  switch (caution.kind) {
+    case 'unusual yield':
+      return `${caution.where}: a line yield of ${short(caution.value)} % is outside what is usual for this product, ${String(caution.low)} to ${String(caution.high)} % (common practice, no source).`;
+    case 'unsuited to a drum':
+      return caution.component === 'wire'
+        ? `${caution.where}: ${short(caution.share)} % ${words.wire} comes to the drum pulper. Wires must be off before a drum; a vat pulls them out on its rope.`
+        : `${caution.where}: ${short(caution.share)} % ${words.wetStrength} comes to the drum pulper, which does not break it up: it leaves whole as reject.`;
+    case 'burns badly':
+      return caution.value < 0
+        ? `${caution.where}: ${caution.label.toLowerCase()} is too wet to burn; as fired it takes ${short(-caution.value)} GJ a wet tonne. The heat it takes is charged.`
+        : `${caution.where}: ${caution.label.toLowerCase()} gives ${short(caution.value)} GJ a wet tonne as fired; below about 4.5 it does not burn by itself and needs other fuel.`;
+    case 'edge load':
+      return `${caution.where}: a specific edge load of ${short(caution.value)} J/m is outside what refiners are run at, ${String(caution.low)} to ${String(caution.high)}.`;
+    case 'above limit':
+      return `${caution.where}: ${caution.label.toLowerCase()} comes to ${short(caution.value)} ${caution.unit}; the limit set is ${short(caution.limit)}.`;
+    case 'too wet to accept':
+      return `${caution.where}: moisture of ${short(caution.value)} % is above ${short(caution.limit)} %, at which deliveries are refused.`;
+    case 'from memory':
+      return `${String(caution.count)} ${caution.count === 1 ? 'figure was' : 'figures were'} recalled, not seen in a source, and must be verified before being quoted: ${listed(caution.labels)}.`;
+  }
+}
+
+function listed(labels: readonly string[]): string {
+  const shown = [...new Set(labels)].slice(0, 4).map((label) => label.toLowerCase());
+  return labels.length > shown.length ? `${shown.join(', ')} and others` : shown.join(', ');
+}
+
+function short(value: number): string {
+  return String(Number(value.toPrecision(3))).replace('-', '\u2212');
+}
