@@ -36,6 +36,7 @@ export const keptFromLines: ReadonlySet<string> = new Set([
   'labour',
   'machine',
   'maintenance',
+  'product',
   'received',
   'residue',
   'water',

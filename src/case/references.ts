@@ -13,6 +13,7 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...repeated('materials', materials),
     ...repeated('chemicals', namesOf(content, 'chemicals', 'id')),
     ...repeated('destinations', namesOf(content, 'destinations', 'id')),
+    ...repeated('residues', namesOf(content, 'residues', 'stream')),
     ...repeated('routes', routes),
     ...keptNameProblems('routes', routes ?? [], keptFromRoutes),
     ...missing('compare.base', valueAt(compare, 'base'), 'route', routes),

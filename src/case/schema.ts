@@ -39,7 +39,7 @@ const stage = v.strictObject({
   like: reference,
   label: v.optional(name),
   levels: v.optional(v.picklist([1, 2, 3, 4, 5], 'a whole number from 1 to 5')),
-  forward: v.optional(v.array(v.pipe(v.number(), v.integer(), v.minValue(2), v.maxValue(5)))),
+  forward: v.optional(v.array(v.picklist([2, 3, 4, 5], 'a whole number from 2 to 5'))),
   law: v.optional(v.picklist(['quotient', 'plug flow'])),
   rejectRateBy: v.optional(v.picklist(['mass', 'volume'])),
   heat: v.optional(v.picklist(['given', 'computed'])),

@@ -22,6 +22,14 @@ describe('names that are said twice', () => {
     expect(problems).toEqual([{ kind: 'said twice', path, given: given[0] }]);
   });
 
+  it('are told for residues whose tax is not the standard one', () => {
+    const problems = problemsAfter((content) => {
+      content['residues'] = ['ash', 'junk', 'ash'].map((stream) => ({ stream, landfillTax: 'lower' }));
+    });
+
+    expect(problems).toEqual([{ kind: 'said twice', path: 'residues', given: 'ash' }]);
+  });
+
   it('are told for stages, grades and chemicals of the machine', () => {
     const problems = problemsAfter((content) => {
       at(content, 'routes.1.lines.0.stages.2')['id'] = 'pulper';
