@@ -1,5 +1,5 @@
 import type { OpenCase } from '../study/open-case.ts';
-import { rounded, roundedParts, shifted, shownDifference } from '../study/rounding.ts';
+import { areAlike, rounded, roundedParts, shifted, shownDifference } from '../study/rounding.ts';
 import type { Amount } from './spread.ts';
 
 /** The two ids under which the same money stands in the graph. */
@@ -12,7 +12,7 @@ const decimals = 2;
 
 /**
  * Amounts of several parts, rounded so that they add up to the whole as it is shown. `facing` holds, part for part, the amounts of the
- * other page that they face: where both are equal to the last digit, both are shown alike.
+ * other page that they face: where both are equal, both are shown alike.
  */
 export function amountsOf(
   open: OpenCase,
@@ -57,7 +57,7 @@ function shownParts(
   }
   const kept = exact.map((digits, place) => {
     const other = facing[place] ?? null;
-    return other !== null && values.exact(view.id(other)) === digits ? view.shown(other) || null : null;
+    return other !== null && areAlike(values.exact(view.id(other)), digits) ? view.shown(other) || null : null;
   });
   return roundedParts(
     exact.map((digits) => shifted(digits, view.power)),

@@ -1,6 +1,7 @@
+import type { DecimalOutcome } from '../kernel/evaluate/decimal.ts';
 import { Failure } from '../kernel/evaluate/failure.ts';
 import { type Graph, type Node, nodeNamed } from '../kernel/graph/graph.ts';
-import { ingredients, madeOf, working } from '../kernel/graph/working.ts';
+import { type Working, ingredients, madeOf, working } from '../kernel/graph/working.ts';
 import { failureOrigin } from '../study/failure-origin.ts';
 import type { OpenCase } from '../study/open-case.ts';
 import { equation } from '../wording/equation.ts';
@@ -8,6 +9,8 @@ import { failureSentence } from '../wording/failure-sentence.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import type { Explanation, Ingredient } from './explanation.ts';
 import { inputView } from './input-view.ts';
+import { isOnlyRounding } from './only-rounding.ts';
+import { workingDigits } from './working-digits.ts';
 
 /** How a figure was worked out; null where the case has no such figure. `locale` writes the numbers of the equation. */
 export function explain(open: OpenCase, id: string, locale = 'en'): Explanation | null {
@@ -30,29 +33,48 @@ export function explain(open: OpenCase, id: string, locale = 'en'): Explanation 
 }
 
 function stepOf(open: OpenCase, node: Node, locale: string): Ingredient {
-  const { graph, inputs } = { graph: open.model.graph, inputs: open.model.graph.inputs };
+  const { graph } = open.model;
   const id = node.declaration?.id ?? '';
-  const input = inputs.find((each) => each.id === id);
+  const input = graph.inputs.find((each) => each.id === id);
   const steps = working(graph, id);
+  const valueOf = (part: Node): number => sizeOf(open.values.at(part));
   return {
     id,
     label: labelOf(node),
     where: node.declaration?.where ?? '',
-    value: open.values.number(id),
+    value: isOnlyRounding(steps, valueOf) ? 0 : valueOf(node),
     unit: node.unit.text,
-    words: input === undefined ? equation(steps, (part) => inSentence(labelOf(part))) : '',
-    numbers: input === undefined ? equation(steps, (part) => numberOf(open, part, locale)) : '',
+    words: inWords(steps, locale),
+    numbers: inNumbers(open, steps, locale),
     input: input === undefined ? null : inputView(input),
   };
 }
 
-/** Inputs with all their digits, results with seven: enough to come true on a pocket calculator. */
-function numberOf(open: OpenCase, node: Node, locale: string): string {
-  const id = node.declaration?.id ?? '';
-  return formatNumber(
-    node.operation.op === 'input' ? open.values.exact(id) : open.values.number(id),
-    node.operation.op === 'input' ? { locale } : { locale, significant: 7 },
-  );
+function inWords(steps: Working, locale: string): string {
+  if (steps.kind === 'fixed') return steps.digits === '0' ? 'nothing: no part of it is there' : 'fixed by definition';
+  return equation(steps, {
+    named: (node) => inSentence(labelOf(node)),
+    fixed: (digits) => formatNumber(digits, { locale }),
+  });
+}
+
+/** Inputs and fixed numbers with all their digits, results with enough to come true on a pocket calculator. */
+function inNumbers({ values }: OpenCase, steps: Working, locale: string): string {
+  const significant = workingDigits(steps, (node) => sizeOf(values.at(node)));
+  return equation(steps, {
+    named: (node) => {
+      const value = values.at(node);
+      const isGiven = node.operation.op === 'input' && !(value instanceof Failure);
+      return isGiven
+        ? formatNumber(value.toString(), { locale })
+        : formatNumber(sizeOf(value), { locale, significant });
+    },
+    fixed: (digits) => formatNumber(digits, { locale }),
+  });
+}
+
+function sizeOf(value: DecimalOutcome): number {
+  return value instanceof Failure ? NaN : value.toNumber();
 }
 
 function labelOf(node: Node): string {

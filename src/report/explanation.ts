@@ -6,7 +6,7 @@ export interface Explanation {
   readonly label: string;
   readonly where: string;
   readonly unit: string;
-  /** NaN where it cannot be worked out; `failure` then says why and where it began. */
+  /** NaN where it cannot be worked out; `failure` then says why and where it began. 0 where nothing but rounding is left of a balance. */
   readonly value: number;
   /** Every digit of the decimal reading. */
   readonly exact: string;
