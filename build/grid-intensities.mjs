@@ -75,7 +75,11 @@ function inTitleCase(key) {
     .replace(/\p{L}+/gu, (word) => (word === 'and' ? word : word.charAt(0).toUpperCase() + word.slice(1)));
 }
 
-/** Moves the point by three places in the digits, since 215.79 / 1000 in binary would not end. @param {string} key @param {unknown} grams */
+/**
+ * Moves the point by three places in the digits, since 215.79 / 1000 in binary would not end.
+ * @param {string} key
+ * @param {unknown} grams
+ */
 function inKilograms(key, grams) {
   const match = /^(\d+)(?:\.(\d+))?$/.exec(String(grams));
   if (match === null) throw new Error(`Not a plain number for ${key}: ${String(grams)}`);
