@@ -6,6 +6,7 @@ import { failureOrigin } from '../study/failure-origin.ts';
 import type { OpenCase } from '../study/open-case.ts';
 import { equation } from '../wording/equation.ts';
 import { failureSentence } from '../wording/failure-sentence.ts';
+import { inSentence } from '../wording/in-sentence.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import type { Explanation, Ingredient } from './explanation.ts';
 import { inputView } from './input-view.ts';
@@ -52,10 +53,28 @@ function stepOf(open: OpenCase, node: Node, locale: string): Ingredient {
 
 function inWords(steps: Working, locale: string): string {
   if (steps.kind === 'fixed') return steps.digits === '0' ? 'nothing: no part of it is there' : 'fixed by definition';
+  const names = namesIn(steps).map(labelOf);
+  // Two parts of one name, such as the whole cost of either route, are told apart by what they belong to.
+  const isTwice = (label: string): boolean => names.indexOf(label) !== names.lastIndexOf(label);
   return equation(steps, {
-    named: (node) => inSentence(labelOf(node)),
+    named: (node) => {
+      const label = labelOf(node);
+      const where = node.declaration?.where;
+      return isTwice(label) && where !== undefined ? `${inSentence(label)} (${where})` : inSentence(label);
+    },
     fixed: (digits) => formatNumber(digits, { locale }),
   });
+}
+
+/** The named parts of a working, each once. */
+function namesIn(steps: Working): readonly Node[] {
+  const found = new Set<Node>();
+  const visit = (step: Working): void => {
+    if (step.kind === 'named') found.add(step.node);
+    if (step.kind === 'made') step.of.forEach(visit);
+  };
+  visit(steps);
+  return [...found];
 }
 
 /** Inputs and fixed numbers with all their digits, results with enough to come true on a pocket calculator. */
@@ -79,10 +98,6 @@ function sizeOf(value: DecimalOutcome): number {
 
 function labelOf(node: Node): string {
   return node.declaration?.label ?? '';
-}
-
-function inSentence(label: string): string {
-  return /^\p{Lu}[\p{Lu}\d]/u.test(label) ? label : label.charAt(0).toLowerCase() + label.slice(1);
 }
 
 /** What a failure began in, and of what: a share or a rate is there many times over. */

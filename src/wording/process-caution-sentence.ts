@@ -1,4 +1,6 @@
 import type { ProcessCaution } from '../study/process-cautions.ts';
+import { inSentence } from './in-sentence.ts';
+import { shortNumber } from './short-number.ts';
 
 const words = { wire: 'bale wire', wetStrength: 'wet-strength paper' } as const;
 
@@ -13,12 +15,12 @@ export function processCautionSentence(caution: ProcessCaution): string {
         : `${caution.where}: ${short(caution.share)} % ${words.wetStrength} comes to the drum pulper, which does not break it up: it leaves whole as reject.`;
     case 'burns badly':
       return caution.value < 0
-        ? `${caution.where}: ${caution.label.toLowerCase()} is too wet to burn; as fired it takes ${short(-caution.value)} GJ a wet tonne. The heat it takes is charged.`
-        : `${caution.where}: ${caution.label.toLowerCase()} gives ${short(caution.value)} GJ a wet tonne as fired; below about 4.5 it does not burn by itself and needs other fuel.`;
+        ? `${caution.where}: ${inSentence(caution.label)} is too wet to burn; as fired it takes ${short(-caution.value)} GJ a wet tonne. The heat it takes is charged.`
+        : `${caution.where}: ${inSentence(caution.label)} gives ${short(caution.value)} GJ a wet tonne as fired; below about 4.5 it does not burn by itself and needs other fuel.`;
     case 'edge load':
       return `${caution.where}: a specific edge load of ${short(caution.value)} J/m is outside what refiners are run at, ${String(caution.low)} to ${String(caution.high)}.`;
     case 'above limit':
-      return `${caution.where}: ${caution.label.toLowerCase()} comes to ${short(caution.value)} ${caution.unit}; the limit set is ${short(caution.limit)}.`;
+      return `${caution.where}: ${inSentence(caution.label)} comes to ${short(caution.value)} ${caution.unit}; the limit set is ${short(caution.limit)}.`;
     case 'too wet to accept':
       return `${caution.where}: moisture of ${short(caution.value)} % is above ${short(caution.limit)} %, at which deliveries are refused.`;
     case 'from memory':
@@ -27,10 +29,11 @@ export function processCautionSentence(caution: ProcessCaution): string {
 }
 
 function listed(labels: readonly string[]): string {
-  const shown = [...new Set(labels)].slice(0, 4).map((label) => label.toLowerCase());
-  return labels.length > shown.length ? `${shown.join(', ')} and others` : shown.join(', ');
+  const distinct = [...new Set(labels.map(inSentence))];
+  const shown = distinct.slice(0, 4);
+  return distinct.length > shown.length ? `${shown.join(', ')} and others` : shown.join(', ');
 }
 
 function short(value: number): string {
-  return String(Number(value.toPrecision(3))).replace('-', '\u2212');
+  return shortNumber(String(value), 3);
 }
