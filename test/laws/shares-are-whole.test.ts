@@ -52,6 +52,23 @@ describe('over 30 random cases', () => {
     }
   });
 
+  test('additives of a place total what is added there', () => {
+    for (const { seed, model, at } of readers) {
+      for (const { plant } of model.routes) {
+        const { id, additives } = plant.route;
+        for (const [place, whole] of [
+          ['wet end', 'wetEndAdditives'],
+          ['surface', 'surfaceAdditives'],
+        ] as const) {
+          const there = additives.filter((additive) => additive.place === place);
+          if (there.length === 0) continue;
+          const parts = there.map((additive) => at(`${id}.additive.${additive.id}`).toNumber());
+          expect(sum(parts), `seed ${String(seed)}`).toBeCloseTo(at(`${id}.machine.${whole}`).toNumber(), 14);
+        }
+      }
+    }
+  });
+
   test('outlets take the whole of a residue', () => {
     // What leaves the outlets' terms aside: every wet tonne at one charge costs the wet tonnes times that charge.
     for (const { seed, model, figures } of cases) {

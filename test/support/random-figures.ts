@@ -45,6 +45,9 @@ const ranges: readonly (readonly [RegExp, number, number])[] = [
   [/\.share$/u, 0, 30],
   [/\.effluent$/u, 2, 20],
   [/\.noLoad$/u, 50, 400],
+  // Far below these the reject would be thicker than pure solids.
+  [/\.exponent\.fibre$/u, 0.7, 0.95],
+  [/^chemical\.talc\.price$/u, 0.1, 0.6],
   [/\.heatFrom$/u, 30, 45],
   [/\.heatTo$/u, 60, 95],
   [/\.charge\./u, 1, 500],

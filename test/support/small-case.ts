@@ -45,6 +45,8 @@ export function smallCase(about: SmallCase): Case {
     ...(currency === 'EUR' ? {} : pricesIn(currency)),
     ...machineThatKeepsAll('mill'),
     ...machineThatKeepsAll('other'),
+    ...(about.route?.water === 'fresh water given' ? {} : { 'mill.effluent': '10 m3/t' }),
+    'other.effluent': '10 m3/t',
     ...Object.fromEntries(materials.flatMap(({ id }) => purchaseOf(id, currency))),
     ...about.figures,
   };
@@ -84,7 +86,6 @@ function machineThatKeepsAll(route: string): Record<string, string> {
     [`${route}.machine.wetEndLoss`]: '0 %',
     [`${route}.machine.additiveShare`]: '0 %',
     [`${route}.machine.surfaceShare`]: '0 %',
-    [`${route}.effluent`]: '10 m3/t',
   };
 }
 
