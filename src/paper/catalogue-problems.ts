@@ -1,5 +1,7 @@
 import type { Case } from '../case/case.ts';
 import type { Problem } from '../case/problem.ts';
+import { carbonFactors, gridRegions } from './carbon-factors.ts';
+import { basisOf } from './footprint/basis.ts';
 import { chemicalEntries, machineEntries, materialEntries, residueEntries, stageEntries } from './catalogue.ts';
 
 /** Names in a case that the program's lists of materials, machines, stages and chemicals do not hold. */
@@ -13,6 +15,17 @@ export function catalogueProblems(content: Case): readonly Problem[] {
     if (like !== undefined)
       problems.push(...unknown(`materials.${String(m)}.like`, like, 'material', [...materialEntries.keys()]));
   });
+  const { fuel, grid, climate } = basisOf(content.basis);
+  problems.push(
+    ...unknown('basis.fuel', fuel, 'fuel', namesUnder('fuel', 'use')),
+    ...unknown('basis.climate', climate, 'climate', namesUnder('landfill.k')),
+    ...unknown(
+      'basis.grid',
+      grid,
+      'grid region',
+      gridRegions().map(({ key }) => key),
+    ),
+  );
   content.chemicals.forEach(({ endsIn }, c) => {
     if (endsIn !== undefined)
       problems.push(...unknown(`chemicals.${String(c)}.endsIn`, endsIn, 'residue stream', streams));
@@ -42,4 +55,12 @@ export function catalogueProblems(content: Case): readonly Problem[] {
 
 function unknown(path: string, given: string, what: string, known: readonly string[]): readonly Problem[] {
   return known.includes(given) ? [] : [{ kind: 'unknown reference', path, given, what, known }];
+}
+
+/** Names in the keys of carbon factors: "fuel.lpg.use" holds "lpg" between "fuel" and "use". */
+export function namesUnder(prefix: string, suffix = ''): readonly string[] {
+  const end = suffix === '' ? '' : `.${suffix}`;
+  return [...carbonFactors.keys()]
+    .filter((key) => key.startsWith(`${prefix}.`) && key.endsWith(end))
+    .map((key) => key.slice(prefix.length + 1, key.length - end.length));
 }

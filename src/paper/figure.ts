@@ -10,6 +10,8 @@ export interface Figure {
   readonly source: string;
   readonly status: Status;
   readonly note?: string;
+  /** Further facts that belong to the figure: a carbon factor's year, boundary, rules. */
+  readonly details?: Readonly<Record<string, string>>;
 }
 
 interface SourceRow {
@@ -26,7 +28,10 @@ const unsourced = 'Common practice, no source';
 /** Where a default comes from, in words. A figure chosen inside a source's range is common practice and says so. */
 export function provenanceOf(figure: Figure): Provenance {
   const row = rows.get(figure.source);
-  const note = figure.note === undefined ? {} : { note: figure.note };
+  const note = {
+    ...(figure.note === undefined ? {} : { note: figure.note }),
+    ...(figure.details === undefined ? {} : { details: figure.details }),
+  };
   if (row === undefined || row.title === unsourced) return { status: figure.status, source: unsourced, ...note };
   const cited = [row.title, row.publisher, row.year, row.locator].filter((part) => part !== undefined).join(', ');
   return {

@@ -1,7 +1,10 @@
 import type { Route } from '../case/case.ts';
 import { type Quantity, constant } from '../kernel/expression/quantity.ts';
+import { carbonFactor } from './carbon-factors.ts';
 import { factor } from './catalogue.ts';
 import { plainFigure } from './figure.ts';
+import { basisOf } from './footprint/basis.ts';
+import { factorInput } from './footprint/factor-input.ts';
 import { type Sheet, notNegative, positive } from './sheet.ts';
 
 /** Where heat comes from and what a GJ of it costs. */
@@ -59,13 +62,12 @@ function ownBoiler(sheet: Sheet): HeatSupply {
     figure: ratioFigure,
     allowed: positive,
   });
-  const fuelCarbon = sheet.input({
-    id: 'carbon.fuel',
-    label: 'Carbon of the boiler fuel',
-    unit: 'kgCO2e/GJ',
-    figure: factor('fuel-per-gjcarbon'),
-    allowed: notNegative,
-  });
+  const fuelCarbon = factorInput(
+    sheet,
+    'carbon.fuel',
+    'Carbon of the boiler fuel, net calorific value',
+    carbonFactor(`fuel.${basisOf(sheet.case.basis).fuel}.use`),
+  );
   return {
     price: sheet.define('price.usefulHeat', 'Heat from the boiler', 'EUR/GJ', fuel.times(ratio).dividedBy(efficiency), {
       note: 'Fuel price over boiler efficiency.',

@@ -8,6 +8,7 @@ import { electricityUse } from './electricity.ts';
 import { fibreLines } from './fibre-cost.ts';
 import { fixedLines } from './fixed-cost.ts';
 import type { HeatSupply } from './heat-supply.ts';
+import { type ReportedCause, footprintOf } from './footprint/footprint.ts';
 import { heatUse } from './heat.ts';
 import type { Plant } from './plant.ts';
 import type { Prices } from './prices.ts';
@@ -24,6 +25,8 @@ export interface RouteModel {
   readonly plant: Plant;
   readonly statement: Statement;
   readonly residues: readonly Residue[];
+  /** Where greenhouse gases come from. */
+  readonly causes: readonly ReportedCause[];
 }
 
 /** Everything about one tonne by one route, from what the lines and the machine need to the whole cost. */
@@ -128,5 +131,6 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
     total([preparation, refining, machine, treatment], 'kWh/t'),
     { where: route.label, note: 'Preparation, refining, machine and effluent treatment.' },
   );
-  return { plant, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
+  const causes = footprintOf(sheet, plant, { heat, residues, chemicals, additives });
+  return { plant, causes, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
 }

@@ -27,54 +27,65 @@ export interface LineSpec {
   readonly note?: string;
 }
 
-interface Written extends CostLine {
-  readonly perTonne: Quantity;
-  readonly perYear: Quantity;
-}
+type Written = CostLine & Sum;
 
 /** Writes the lines of a route into the graph, per tonne and per year, with the sums over accounts, groups and the whole. */
 export function writeStatement(sheet: Sheet, plant: Plant, specs: readonly LineSpec[]): Statement {
   const written = specs.map((spec) => writeLine(sheet, plant, spec));
   const { id, label: where } = plant.route;
-  const sum = (
-    sumId: string,
-    label: string,
-    unit: 'EUR/t' | 'EUR/a',
-    lines: readonly Written[],
-    note: string,
-  ): Quantity =>
-    sheet.define(
-      sumId,
+  const perTonne = `${sheet.case.currency}/t`;
+  const perYear = `${sheet.case.currency}/a`;
+  // A total is the sum of its groups, a group of its accounts, an account of its lines: a reader can open it step by step.
+  const sums = (ids: readonly [string, string], label: string, parts: readonly Sum[], note: string): Sum => ({
+    perTonne: sheet.define(
+      ids[0],
       label,
-      unit,
+      'EUR/t',
       total(
-        lines.map((line) => (unit === 'EUR/t' ? line.perTonne : line.perYear)),
-        `${sheet.case.currency}/${unit === 'EUR/t' ? 't' : 'a'}`,
+        parts.map((part) => part.perTonne),
+        perTonne,
       ),
       { where, note },
+    ),
+    perYear: sheet.define(
+      ids[1],
+      `${label}, per year`,
+      'EUR/a',
+      total(
+        parts.map((part) => part.perYear),
+        perYear,
+      ),
+      { where, note },
+    ),
+  });
+  const byAccount = new Map(
+    accounts.map((account): [AccountId, Sum] => {
+      const lines = written.filter((line) => line.account === account.id);
+      const ids = [accountIdOf(id, account.id), accountPerYearIdOf(id, account.id)] as const;
+      return [account.id, sums(ids, account.label, lines, 'The sum of its lines.')];
+    }),
+  );
+  const byGroup = groups.map((group) => {
+    const own = accounts
+      .filter((account) => account.group === group.id)
+      .flatMap((account) => byAccount.get(account.id) ?? []);
+    return sums(
+      [groupIdOf(id, group.id), groupPerYearIdOf(id, group.id)],
+      group.label,
+      own,
+      'The sum of its accounts.',
     );
-  for (const account of accounts) {
-    const lines = written.filter((line) => line.account === account.id);
-    sum(accountIdOf(id, account.id), account.label, 'EUR/t', lines, 'The sum of its lines.');
-    sum(accountPerYearIdOf(id, account.id), `${account.label}, per year`, 'EUR/a', lines, 'The sum of its lines.');
-  }
-  for (const group of groups) {
-    const lines = written.filter((line) => accounts.find((account) => account.id === line.account)?.group === group.id);
-    sum(groupIdOf(id, group.id), group.label, 'EUR/t', lines, 'The sum of its lines.');
-    sum(groupPerYearIdOf(id, group.id), `${group.label}, per year`, 'EUR/a', lines, 'The sum of its lines.');
-  }
+  });
   const totalId = `${id}.cost.total`;
   const totalPerYearId = `${id}.costPerYear.total`;
+  sums([totalId, totalPerYearId], 'Whole cost', byGroup, 'Every group of the statement.');
   const withoutPolicyId = `${id}.cost.withoutPolicy`;
-  sum(totalId, 'Whole cost', 'EUR/t', written, 'Every line of the statement.');
-  sum(totalPerYearId, 'Whole cost, per year', 'EUR/a', written, 'Every line of the statement.');
-  sum(
-    withoutPolicyId,
-    'Whole cost without policy items',
-    'EUR/t',
-    written.filter((line) => line.nature !== 'policy'),
-    'Every line but taxes, levies and carbon.',
-  );
+  const policy = written.filter((line) => line.nature === 'policy').map((line) => line.perTonne);
+  const whole = sheet.graph.later(totalId, perTonne);
+  sheet.define(withoutPolicyId, 'Whole cost without policy items', 'EUR/t', whole.minus(total(policy, perTonne)), {
+    where,
+    note: 'The whole cost less taxes, levies and carbon.',
+  });
   return {
     routeId: id,
     totalId,
@@ -82,6 +93,11 @@ export function writeStatement(sheet: Sheet, plant: Plant, specs: readonly LineS
     withoutPolicyId,
     lines: written.map(({ perTonne: _t, perYear: _y, ...line }) => line),
   };
+}
+
+interface Sum {
+  readonly perTonne: Quantity;
+  readonly perYear: Quantity;
 }
 
 /** per tonne = variable + (hourly x hours + yearly) / tonnes. */

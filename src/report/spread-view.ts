@@ -14,8 +14,10 @@ import { stepsPhrase } from './steps-phrase.ts';
 const checkLabels = {
   mass: 'Mass closes',
   machine: 'Machine balance closes',
+  water: 'Water closes',
   costs: 'Costs add up',
   difference: 'Difference adds up',
+  carbon: 'Carbon adds up',
 } as const;
 
 /** The home page of an open case: two routes face to face, and what separates them. */

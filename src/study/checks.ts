@@ -1,11 +1,11 @@
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 import { Failure } from '../kernel/evaluate/failure.ts';
-import { accountIdOf, accounts } from '../paper/accounts.ts';
+import type { RouteModel } from '../paper/route.ts';
 import type { OpenCase } from './open-case.ts';
 
 /** Laws that the figures in force must keep. What cannot be worked out does not keep them. */
 export interface CheckResult {
-  readonly id: 'mass' | 'machine' | 'costs' | 'difference';
+  readonly id: 'mass' | 'machine' | 'water' | 'costs' | 'difference' | 'carbon';
   readonly kept: boolean;
 }
 
@@ -20,8 +20,15 @@ export function checksOf(open: OpenCase): readonly CheckResult[] {
       ),
     },
     { id: 'machine', kept: open.content.routes.every((route) => machineCloses(open, `${route.id}.machine`)) },
+    {
+      id: 'water',
+      kept: open.content.routes.every((route) =>
+        isNothing(open, `${route.id}.water.closure`, `${route.id}.water.elsewhere`),
+      ),
+    },
     { id: 'costs', kept: open.content.routes.every((route) => addsUp(open, route.id)) },
     { id: 'difference', kept: differenceAddsUp(open) },
+    { id: 'carbon', kept: open.model.routes.every((route) => carbonAddsUp(open, route)) },
   ];
 }
 
@@ -61,12 +68,18 @@ function machineCloses(open: OpenCase, id: string): boolean {
   return comesIn.minus(gross).minus(loss).abs().lessThanOrEqualTo(gross.times(nearly));
 }
 
-/** The accounts against the sum over all lines: two ways to the same total. */
+/** The whole, which is made of groups, against the sum over all lines, and the same per year. */
 function addsUp(open: OpenCase, routeId: string): boolean {
-  const found = decimals(open, [
-    `${routeId}.cost.total`,
-    ...accounts.map((account) => accountIdOf(routeId, account.id)),
-  ]);
+  const statement = open.model.routes.find((route) => route.statement.routeId === routeId)?.statement;
+  if (statement === undefined) return false;
+  const perTonne = decimals(open, [statement.totalId, ...statement.lines.map((line) => line.perTonneId)]);
+  const perYear = decimals(open, [statement.totalPerYearId, ...statement.lines.map((line) => line.perYearId)]);
+  return perTonne !== null && perYear !== null && sumsTo(perTonne) && sumsTo(perYear);
+}
+
+/** Carbon by scope against carbon by cause. */
+function carbonAddsUp(open: OpenCase, { plant, causes }: RouteModel): boolean {
+  const found = decimals(open, [`${plant.route.id}.footprint.total`, ...causes.map((cause) => cause.quantityId)]);
   return found !== null && sumsTo(found);
 }
 

@@ -8,6 +8,8 @@ export interface Provenance {
   /** Title, publisher, year, place in the text; or "common practice, no source". */
   readonly source: string;
   readonly note?: string;
+  /** Further facts that belong to the figure, by name: its year, its boundary. */
+  readonly details?: Readonly<Record<string, string>>;
 }
 
 /** An input of a calculation: what it is, the figure in force, and where that figure comes from. All figures are digits as text. */
