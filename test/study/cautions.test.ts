@@ -87,7 +87,7 @@ describe('an unusual figure', () => {
       'capital.inflation',
     ]);
     const usual = valueOf(restoreDefault(whole, 'capital.inflation'));
-    expect(cautionsOf(usual)).toEqual([]);
+    expect(ofKind(usual, 'unusual figure')).toEqual([]);
   });
 });
 
