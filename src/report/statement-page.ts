@@ -61,8 +61,8 @@ function verdict({ difference, with: other, base, currency }: Spread, locale: st
   const amount = formatNumber(Math.abs(Number(difference.shownPerTonne)), { locale, decimals: 2 });
   const yearly = formatNumber(Math.abs(Number(difference.shownPerYear)), { locale, decimals: 2 });
   const word = difference.perTonne < 0 ? 'less' : 'more';
-  if (difference.perTonne === 0)
-    return `If both make the same product (not confirmed), ${other.label} costs the same as ${base.label}.`;
+  if (Number(difference.shownPerTonne) === 0)
+    return `If both make the same product (not confirmed), ${other.label} costs the same as ${base.label}, to the cent.`;
   return `If both make the same product (not confirmed), ${other.label} costs ${amount} ${currency} a tonne ${word} than ${base.label}: ${yearly} million a year.`;
 }
 
