@@ -50,6 +50,8 @@ describe('heating stock', () => {
     expect(direct.number('mill.line.heat.condensate').toFixed(6)).toBe('0.185857');
     expect(direct.number('mill.line.heat.computedHeat').toFixed(5)).toBe('0.50315');
     expect((direct.number('mill.line.heat.computedHeat') / 0.4447866667).toFixed(3)).toBe('1.131');
+    // The steam is water in the stock from then on: 0.111111 of moisture and 0.185857 of steam come in.
+    expect(direct.number('mill.water.withMaterials').toFixed(6)).toBe('0.296968');
   });
 
   test('by 5 K at 1 % consistency takes 2.1 GJ per bone-dry tonne, which is why a warm loop is not heated stage by stage', () => {
