@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import type { Caution } from '../../src/study/warnings.ts';
+import { cautionSentence } from '../../src/wording/caution-sentence.ts';
+import { demonstration } from '../examples/demonstration.ts';
+
+type Told = {
+  readonly [Kind in Caution['kind']]: { readonly caution: Extract<Caution, { kind: Kind }>; readonly says: string };
+};
+
+const electricity = demonstration().model.graph.inputs.find(({ id }) => id === 'price.electricity')!;
+const place = { about: 'x', where: 'Mill, Line' };
+
+/** One of every kind: a kind that is missing here does not compile. */
+const everyKind: Told = {
+  'list price': {
+    caution: { kind: 'list price', about: 'material.bskp.price', material: 'Softwood kraft' },
+    says: 'Softwood kraft: a list price without a discount. Recovered paper is quoted as traded, so a list price makes the other route look cheaper than it is.',
+  },
+  'unusual figure': {
+    caution: { kind: 'unusual figure', about: 'price.electricity', input: electricity, given: '0.5' },
+    says: 'Electricity: 0.5 €/kWh is outside what is usual, 0.089 to 0.276.',
+  },
+  'effluent below nothing': {
+    caution: { kind: 'effluent below nothing', about: 'x', route: 'Mill', value: '-1.234567' },
+    says: 'Mill: the water balance leaves \u22121.235 m³ of effluent a tonne, which cannot be. Fresh water is too low for what evaporates and leaves with residues.',
+  },
+  'unpriced additive': {
+    caution: { kind: 'unpriced additive', about: 'x', route: 'Mill', place: 'wet end' },
+    says: 'Mill: the machine adds something at the wet end, but no additive of the route stands for it, so it costs nothing.',
+  },
+  'no figure': {
+    caution: { kind: 'no figure', ...place, label: 'Share', unit: '%' },
+    says: 'Share (Mill, Line) has no figure yet; what is made of it cannot be worked out.',
+  },
+  'cannot be worked out': {
+    caution: {
+      kind: 'cannot be worked out',
+      ...place,
+      label: 'Share',
+      reason: { kind: 'outside', value: '-0.15', bounds: { least: '0' } },
+    },
+    says: 'Share (Mill, Line) cannot be worked out: it comes to \u22120.15; possible is at least 0.',
+  },
+  'unusual yield': {
+    caution: { kind: 'unusual yield', ...place, value: 101.23, low: 88, high: 95 },
+    says: 'Mill, Line: a line yield of 101 % is outside what is usual for this product, 88 to 95 % (common practice, no source).',
+  },
+  'unsuited to a drum': {
+    caution: { kind: 'unsuited to a drum', ...place, component: 'wire', share: 0.5 },
+    says: 'Mill, Line: 0.5 % bale wire comes to the drum pulper. Wires must be off before a drum; a vat pulls them out on its rope.',
+  },
+  'burns badly': {
+    caution: { kind: 'burns badly', ...place, label: 'Coarse rejects', value: 3.21 },
+    says: 'Mill, Line: coarse rejects gives 3.21 GJ a wet tonne as fired; below about 4.5 it does not burn by itself and needs other fuel.',
+  },
+  'edge load': {
+    caution: { kind: 'edge load', ...place, value: 9.876, low: 0.2, high: 4.2 },
+    says: 'Mill, Line: a specific edge load of 9.88 J/m is outside what refiners are run at, 0.2 to 4.2.',
+  },
+  'above limit': {
+    caution: { kind: 'above limit', ...place, label: 'Ash in the product', value: 12.5, limit: 10, unit: '%' },
+    says: 'Mill, Line: ash in the product comes to 12.5 %; the limit set is 10.',
+  },
+  'too wet to accept': {
+    caution: { kind: 'too wet to accept', ...place, value: 26, limit: 25 },
+    says: 'Mill, Line: moisture of 26 % is above 25 %, at which deliveries are refused.',
+  },
+  'from memory': {
+    caution: { kind: 'from memory', about: 'x', count: 2, labels: ['CO2 of lime', 'Heat of fusion'] },
+    says: '2 figures were recalled, not seen in a source, and must be verified before being quoted: CO2 of lime, heat of fusion.',
+  },
+};
+
+describe('a caution', () => {
+  it.each(Object.values(everyKind))(
+    'of the kind "$caution.kind" names the thing, what it is, and what is usual',
+    ({ caution, says }) => {
+      expect(cautionSentence(caution)).toBe(says);
+    },
+  );
+
+  it('about a thing that stands for the whole case names no place', () => {
+    expect(
+      cautionSentence({ kind: 'no figure', about: 'product.tonnes', label: 'Tonnes', where: '', unit: 't/a' }),
+    ).toBe('Tonnes has no figure yet; what is made of it cannot be worked out.');
+  });
+
+  it('tells bale wire and wet-strength paper apart, and what burns badly from what does not burn', () => {
+    expect(cautionSentence({ kind: 'unsuited to a drum', ...place, component: 'wetStrength', share: 2.8 })).toContain(
+      '2.8 % wet-strength paper comes to the drum pulper',
+    );
+    expect(cautionSentence({ kind: 'burns badly', ...place, label: 'Sludge', value: -1.5 })).toContain(
+      'sludge is too wet to burn; as fired it takes 1.5 GJ',
+    );
+  });
+
+  it('counts recalled figures, names four, and says that there are others only where there are', () => {
+    const told = (labels: readonly string[]) =>
+      cautionSentence({ kind: 'from memory', about: 'x', count: labels.length, labels });
+
+    expect(told(['A'])).toBe(
+      '1 figure was recalled, not seen in a source, and must be verified before being quoted: a.',
+    );
+    expect(told(['A', 'A', 'B'])).toMatch(/^3 figures .*: a, b\.$/u);
+    expect(told(['A', 'B', 'C', 'D', 'E'])).toMatch(/: a, b, c, d and others\.$/u);
+  });
+});
