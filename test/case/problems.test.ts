@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readCase } from '../../src/case/read-case.ts';
-import { at, problemsAfter, problemsOf, sample, sampleText } from './sample-case.ts';
+import { type Loose, at, problemsAfter, problemsOf, sample, sampleText } from './sample-case.ts';
 
 const figureForm =
   'a plain number written as text, such as "12.5", with at most 120 characters and an exponent from -30 to 30';
@@ -179,13 +179,29 @@ describe('limits of number', () => {
     ['materials', 'at least one material'],
     ['destinations', 'at least one destination'],
     ['routes', 'at least two routes'],
+    ['routes.0.lines', 'at least one line'],
+    ['routes.0.lines.0.stages', 'at least one stage'],
+    ['routes.0.lines.0.recipe', 'at least one grade'],
   ])('ask of %s for %s', (path, allowed) => {
-    expect(problemsAfter((content) => (content[path] = []))).toContainEqual({
+    const [, parent = '', last = ''] = /^(.*?)\.?([^.]+)$/.exec(path) ?? [];
+    const emptied = (content: Loose) => ((parent === '' ? content : at(content, parent))[last] = []);
+
+    expect(problemsAfter(emptied)).toContainEqual({
       kind: 'wrong form',
       path,
       given: '[]',
       allowed,
     });
+  });
+
+  it('are content with one material, one chemical and one destination', () => {
+    const first = (content: Loose, path: string) => (content[path] = (content[path] as unknown[]).slice(0, 1));
+    const problems = problemsAfter((content) => {
+      for (const path of ['materials', 'chemicals', 'destinations']) first(content, path);
+      at(content, 'routes.1.lines.0')['recipe'] = [{ material: 'kraft' }];
+    });
+
+    expect(problems).toEqual([]);
   });
 
   it('cut off what is too long, and what is given in the sentence about it', () => {

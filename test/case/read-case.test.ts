@@ -122,6 +122,13 @@ describe('a hostile file', () => {
     expect(performance.now() - start).toBeLessThan(500);
   });
 
+  it('may be nested 24 deep, if it is wrong otherwise', () => {
+    const nested = (depth: number) => '['.repeat(depth) + ']'.repeat(depth);
+
+    expect(problemsOf(readCase(nested(24)))).toMatchObject([{ kind: 'not a case' }]);
+    expect(problemsOf(readCase(nested(25)))).toEqual([{ kind: 'too deep', most: 24 }]);
+  });
+
   it('may have brackets in its text', () => {
     const note = `${'['.repeat(500)} "quoted \\" ${'{'.repeat(500)}`;
 
@@ -129,9 +136,12 @@ describe('a hostile file', () => {
   });
 
   it('of more than five million characters is refused unread', () => {
-    const text = ' '.repeat(5_000_001);
+    const blanks = ' '.repeat(5_000_000 - sampleText.length);
 
-    expect(problemsOf(readCase(text))).toEqual([{ kind: 'too large', bytes: 5_000_001, most: 5_000_000 }]);
+    expect(readCase(sampleText + blanks)).toEqual(readCase(sampleText));
+    expect(problemsOf(readCase(`${sampleText}${blanks} `))).toEqual([
+      { kind: 'too large', bytes: 5_000_001, most: 5_000_000 },
+    ]);
   });
 
   it('of millions of tiny values is refused before it takes up memory', () => {
@@ -142,6 +152,7 @@ describe('a hostile file', () => {
       { kind: 'wrong form', path: '', given: '1000003 values', allowed: 'at most 60000 values' },
     ]);
     expect(performance.now() - start).toBeLessThan(1500);
+    expect(problemsOf(readCase(`[${'0,'.repeat(59_999)}0]`))).toMatchObject([{ kind: 'not a case' }]);
   });
 
   it('of thousands of mistakes is answered with the first thousand', () => {

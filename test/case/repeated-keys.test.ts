@@ -13,6 +13,7 @@ describe('a key that stands twice in one group', () => {
   it.each([
     ['at the top', '{"a":1,"b":2,"a":3}', '', 'a'],
     ['in a group in a list', '{"list":[1,{"x":0},{"x":1,"y":[{}],"x":2}]}', 'list.2', 'x'],
+    ['in the first group of a list', '[{"x":1,"x":2}]', '0', 'x'],
     ['spelt with an escape', '{"price":1,"\\u0070rice":2}', '', 'price'],
     ['with a quotation mark in it', '{"a\\"b":1,"a\\"b":2}', '', 'a"b'],
     ['with a meaning to JavaScript', '{"__proto__":1,"__proto__":2}', '', '__proto__'],

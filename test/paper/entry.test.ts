@@ -30,6 +30,8 @@ describe('a figure as typed', () => {
     ['46e6', 'EUR', '46000000'],
     ['0', 'EUR', '0'],
     ['007', 'EUR', '007'],
+    // More digits than the reckoning carries stay as they were typed, in the input's own unit.
+    ['1.23456789012345678901234567890123456789 EUR', 'EUR', '1.23456789012345678901234567890123456789'],
   ])('"%s" into %s is %s', (typed, unit, expected) => {
     expect(read(typed, unit)).toBe(expected);
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Case, GivenInput } from '../../src/case/case.ts';
 import { nodeNamed } from '../../src/kernel/graph/graph.ts';
 import type { Figure } from '../../src/paper/figure.ts';
-import { type InputSpec, Sheet, fraction, notNegative } from '../../src/paper/sheet.ts';
+import { type InputSpec, Sheet, fraction, notNegative, positive } from '../../src/paper/sheet.ts';
 import { caseIn, sampleText } from '../case/sample-case.ts';
 import { decimalAt } from '../kernel/small-graph.ts';
 
@@ -113,7 +113,11 @@ describe('money on the sheet', () => {
 
   it('is that of the case, in inputs, constants and results', () => {
     const page = sheet();
-    const cost = page.input(price).times(page.constant('2', 't')).plus(page.constant('1', 'EUR'));
+    const cost = page
+      .input(price)
+      .times(page.constant('2', 't'))
+      .times(page.constant('0.5'))
+      .plus(page.constant('10', 'EUR'));
     page.define('cost', 'Cost', 'EUR', cost);
     const graph = page.graph.build();
 
@@ -140,6 +144,32 @@ describe('money on the sheet', () => {
     const input = declared(sheet(), { id: 'use', label: 'Use', unit: 'kWh/bdt', figure: figure('5', 'kWh/bdt') });
 
     expect(input?.usual.value).toBe('5');
+  });
+});
+
+describe('limits that many inputs share', () => {
+  it.each([
+    [fraction, '0', '100'],
+    [notNegative, '0', '1e9'],
+    [positive, '1e-9', '1e9'],
+  ])('%o let %s and %s through', (allowed, ...values) => {
+    for (const value of values) {
+      const sheet = sheetWith({ x: { value, unit: '%' } });
+      sheet.input({ id: 'x', label: 'X', unit: '1', entry: '%', allowed });
+      expect([value, sheet.problems]).toEqual([value, []]);
+    }
+  });
+
+  it.each([
+    [fraction, ['-0.001', '100.001']],
+    [notNegative, ['-0.001']],
+    [positive, ['0', '-1']],
+  ])('%o refuse %s', (allowed, values) => {
+    for (const value of values) {
+      const sheet = sheetWith({ x: { value, unit: '%' } });
+      sheet.input({ id: 'x', label: 'X', unit: '1', entry: '%', allowed });
+      expect(sheet.problems).toMatchObject([{ kind: 'outside', given: value }]);
+    }
   });
 });
 
