@@ -30,7 +30,8 @@ describe('a unit', () => {
     for (const { id, entryUnit } of demonstration().model.graph.inputs) {
       const shown = unitLabel(entryUnit);
       if (shown === '') continue;
-      const typed = parseUnit(withTradeSymbols(shown));
+      // "5 per year" is typed as "5 1/a".
+      const typed = parseUnit(withTradeSymbols(shown.replace(/^per /u, '1/')));
       expect(entryFactor(typed, parseUnit(entryUnit), worths), `${id}: ${shown}`).toBe('1');
     }
   });
