@@ -27,3 +27,14 @@ export { type OpenCase, changeInput, openCase, restoreDefault } from './study/op
 export { formatNumber } from './wording/number-format.ts';
 export { problemSentence } from './wording/problem-sentence.ts';
 export { unitLabel } from './wording/unit-label.ts';
+export {
+  type CauseAmount,
+  type FactorUsed,
+  type Footprint,
+  type RouteFootprint,
+  type StreamMass,
+  footprint,
+} from './study/footprint.ts';
+export { type EnergyUse, energyUses } from './study/energy-use.ts';
+export { publicClaimCaution } from './wording/claim-caution-sentence.ts';
+export { type GridRegion, gridAttribution, gridRegions } from './paper/carbon-factors.ts';

@@ -43,6 +43,8 @@ export interface GivenInput {
   readonly unit: string;
   readonly status?: Status;
   readonly source?: string;
+  /** Carbon factors only: what the figure takes in. Left out, it stands for what the input asks for. */
+  readonly boundary?: string;
 }
 
 /** Something that is bought to be made into stock. */

@@ -39,6 +39,14 @@ export type Problem =
       readonly unit: string;
       readonly allowed: Bounds;
     }
+  | { readonly kind: 'no source'; readonly id: string; readonly label: string }
+  | {
+      readonly kind: 'wrong boundary';
+      readonly id: string;
+      readonly label: string;
+      readonly given: string;
+      readonly wanted: string;
+    }
   | { readonly kind: 'no figure'; readonly id: string; readonly label: string; readonly unit: string };
 
 /** Either a result, or all that is wrong at once. */

@@ -99,6 +99,7 @@ const given = v.strictObject({
     v.picklist(['measured', 'definition', 'read', 'derived', 'memory', 'practice', 'invented', 'none']),
   ),
   source: v.optional(text(500)),
+  boundary: v.optional(text(60)),
 });
 
 /** The whole file. Key order here is the order in which a file is written. */

@@ -3,6 +3,7 @@ import { type CheckOptions, check } from './check.ts';
 import { type CompareOptions, compareCase } from './compare-case.ts';
 import { type ExplainOptions, explainQuantity } from './explain-quantity.ts';
 import { type InputsOptions, listInputs } from './list-inputs.ts';
+import { type FootprintOptions, showFootprint } from './show-footprint.ts';
 import { type LineOptions, showLine } from './show-line.ts';
 import { type Console, Refusal, WrongUse } from './console.ts';
 
@@ -41,6 +42,11 @@ function program(console: Console): Command {
     .option('--json', 'print as JSON')
     .action((file: string, id: string, options: ExplainOptions) => {
       explainQuantity(console, file, id, options);
+    });
+  withSets(root.command('footprint <case>').description('landfill, energy, carbon, water and recycled content'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: FootprintOptions) => {
+      showFootprint(console, file, options);
     });
   withSets(
     root.command('line <case> <route> [line]').description('walk a preparation line: every stage, every component'),

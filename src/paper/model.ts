@@ -7,6 +7,7 @@ import { purchaseOf } from './materials/purchase.ts';
 import { factor, machineEntries } from './catalogue.ts';
 import { noFlow } from './components.ts';
 import { type Difference, writeDifference } from './difference.ts';
+import { writeCarbonDifference } from './footprint/carbon-difference.ts';
 import { heatSupplies } from './heat-supply.ts';
 import { type LineResult, lineOf } from './line.ts';
 import { machineOf } from './machine.ts';
@@ -44,6 +45,7 @@ export function buildModel(content: Case): Model {
     return supply === undefined ? [] : [routeModel(sheet, plantOf(sheet, route, mill), supply, prices)];
   });
   const difference = writeDifference(sheet, routes);
+  writeCarbonDifference(sheet);
   const graph = sheet.graph.build();
   const known = graph.inputs.map((input) => input.id);
   const unknown = sheet.unasked().map((id): Problem => ({ kind: 'unknown input', id, near: nearest(id, known) }));

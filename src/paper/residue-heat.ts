@@ -2,6 +2,7 @@ import { type Quantity, constant, total } from '../kernel/expression/quantity.ts
 import { fossilCarbon as fossilFigures, heatingValues } from './catalogue.ts';
 import { type Component, type Flow, addFlows, components, flowOf } from './components.ts';
 import type { Figure } from './figure.ts';
+import { asFactor } from './footprint/factor-input.ts';
 import type { Plant } from './plant.ts';
 import { type Residue, burnedFlow } from './residue.ts';
 import { type Sheet, notNegative } from './sheet.ts';
@@ -127,7 +128,7 @@ export function fossilOf(sheet: Sheet, component: Component): Quantity {
     `fossilCarbon.${kind}`,
     `Fossil CO2 from burning ${classLabels[kind]}`,
     'tCO2/bdt',
-    fossilFigures[kind],
+    asFactor(fossilFigures[kind], 'use of fuel'),
   );
 }
 

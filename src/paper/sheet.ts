@@ -1,4 +1,4 @@
-import type { Case } from '../case/case.ts';
+import type { Case, GivenInput } from '../case/case.ts';
 import type { Problem } from '../case/problem.ts';
 import type { Bounds } from '../kernel/expression/operation.ts';
 import { type Quantity, constant } from '../kernel/expression/quantity.ts';
@@ -93,6 +93,7 @@ export class Sheet {
     const given = Object.hasOwn(this.case.inputs, spec.id) ? this.case.inputs[spec.id] : undefined;
     const found = given === undefined ? null : givenFigure(entry, given);
     if (found !== null && !found.ok) this.problems.push(...found.problems);
+    if (given !== undefined) this.problems.push(...factorProblems(spec, given));
     return {
       id: spec.id,
       label: spec.label,
@@ -121,4 +122,14 @@ export class Sheet {
   #money(unit: string): string {
     return unit.replaceAll('EUR', this.case.currency);
   }
+}
+
+/** A carbon factor that replaces a default names its source, and takes in what the default takes in. */
+function factorProblems({ id, label, figure }: InputSpec, { source, boundary }: GivenInput): readonly Problem[] {
+  const wanted = figure?.details?.['boundary'];
+  if (wanted === undefined) return [];
+  const unsourced: readonly Problem[] =
+    source === undefined || source.trim() === '' ? [{ kind: 'no source', id, label }] : [];
+  if (boundary === undefined || boundary === wanted) return unsourced;
+  return [...unsourced, { kind: 'wrong boundary', id, label, given: boundary, wanted }];
 }

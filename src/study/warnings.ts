@@ -1,6 +1,7 @@
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
+import { type ClaimCaution, claimCautions } from './claim-cautions.ts';
 import { failureOrigin } from './failure-origin.ts';
 import type { OpenCase } from './open-case.ts';
 import { type ProcessCaution, processCautions } from './process-cautions.ts';
@@ -8,6 +9,7 @@ import { type ProcessCaution, processCautions } from './process-cautions.ts';
 /** Something to look at: none of it stops a calculation. Sentences are made in wording. */
 export type Caution =
   | ProcessCaution
+  | ClaimCaution
   | { readonly kind: 'list price'; readonly about: string; readonly material: string }
   | {
       readonly kind: 'unusual figure';
@@ -46,6 +48,7 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
     ...effluents(open),
     ...unpricedAdditives(open),
     ...processCautions(open),
+    ...claimCautions(open),
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Caution } from '../study/warnings.ts';
 import { boundsPhrase } from './bounds-phrase.ts';
+import { claimCautionSentence } from './claim-caution-sentence.ts';
 import { failureSentence } from './failure-sentence.ts';
 import { processCautionSentence } from './process-caution-sentence.ts';
 import { shortNumber } from './short-number.ts';
@@ -25,6 +26,10 @@ export function cautionSentence(caution: Caution): string {
       return `${placed(caution)} has no figure yet; what is made of it cannot be worked out.`;
     case 'cannot be worked out':
       return failureSentence(placed(caution), caution.reason);
+    case 'too close to call':
+    case 'mixed years':
+    case 'unsourced factors':
+      return claimCautionSentence(caution);
     default:
       return processCautionSentence(caution);
   }

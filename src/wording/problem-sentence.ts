@@ -36,6 +36,10 @@ export function problemSentence(problem: Problem): string {
       return `${problem.label} (${problem.id}): "${problem.given}" is another kind of unit; it is given in ${unitName(problem.wanted)}.`;
     case 'outside':
       return `${problem.label} (${problem.id}): ${trueMinus(problem.given)}${after(problem.unit)} was given; allowed is ${boundsPhrase(problem.allowed, unitLabel(problem.unit))}.`;
+    case 'no source':
+      return `${problem.label} (${problem.id}) is a carbon factor: a figure that replaces the default must name its source.`;
+    case 'wrong boundary':
+      return `${problem.label} (${problem.id}) takes in ${problem.wanted}; the figure given takes in ${problem.given} and cannot stand for it.`;
     case 'no figure':
       return `${problem.label} (${problem.id}) has no figure; give one in ${unitName(problem.unit)}.`;
   }

@@ -1,5 +1,5 @@
 import type { Quantity } from '../../kernel/expression/quantity.ts';
-import type { CarbonFigure } from '../carbon-factors.ts';
+import type { CarbonBoundary, CarbonFigure } from '../carbon-factors.ts';
 import type { Figure } from '../figure.ts';
 import { type Sheet, notNegative } from '../sheet.ts';
 
@@ -12,4 +12,9 @@ export function factorInput(sheet: Sheet, id: string, label: string, figure: Car
 export function withDetails(figure: CarbonFigure): Figure {
   const { year, boundary, biogenic, allocation, gwp } = figure;
   return { ...figure, details: { year, boundary, biogenic, allocation, gwp } };
+}
+
+/** A figure of the program's other lists as a carbon factor: no year and no set of warming potentials is known for it. */
+export function asFactor(figure: Figure, boundary: CarbonBoundary): Figure {
+  return { ...figure, details: { year: '', boundary, biogenic: 'out', allocation: 'none', gwp: 'none' } };
 }

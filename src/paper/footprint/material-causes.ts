@@ -8,7 +8,7 @@ import { plainFigure } from '../figure.ts';
 import type { Plant } from '../plant.ts';
 import { type Sheet, notNegative } from '../sheet.ts';
 import type { Cause } from './cause.ts';
-import { factorInput } from './factor-input.ts';
+import { asFactor, factorInput } from './factor-input.ts';
 
 /** Pulp from cradle to gate, recovered paper from its collection (cut-off rule), freight, chemicals and additives. All scope 3. */
 export function materialCauses(
@@ -114,15 +114,14 @@ function freightCarbon(sheet: Sheet, { route }: Plant, material: Material): Quan
 
 function chemicalCarbon(sheet: Sheet, use: ChemicalUse): Quantity {
   const figure = chemicalEntries.get(use.id)?.carbon ?? plainFigure('1.5', '0.5', '3', 'kgCO2e/kg');
-  return use.amount.times(
-    sheet.input({
-      id: `chemical.${use.id}.carbon`,
-      label: `${use.label}, cradle to gate`,
-      unit: 'kgCO2e/kg',
-      figure,
-      allowed: notNegative,
-    }),
-  );
+  const factor = sheet.input({
+    id: `chemical.${use.id}.carbon`,
+    label: `${use.label}, cradle to gate`,
+    unit: 'kgCO2e/kg',
+    figure: asFactor(figure, 'cradle to gate'),
+    allowed: notNegative,
+  });
+  return use.amount.times(factor);
 }
 
 function additiveCarbon(sheet: Sheet, use: AdditiveUse): Quantity {

@@ -1,0 +1,37 @@
+import { marginalGridFactor } from '../carbon-factors.ts';
+import type { Sheet } from '../sheet.ts';
+import { basisOf } from './basis.ts';
+import { factorInput } from './factor-input.ts';
+import { scopeIdOf, scopes } from './footprint.ts';
+
+export const carbonDifferenceId = 'difference.footprint.total';
+
+/** What separates the two routes in carbon, by scope, and what their difference in power moves on the grid at the margin. */
+export function writeCarbonDifference(sheet: Sheet): void {
+  const { base, with: other } = sheet.case.compare;
+  const less = (id: string, label: string, of: (routeId: string) => string): void => {
+    const [minuend, subtrahend] = [sheet.graph.later(of(other), 'kgCO2e/t'), sheet.graph.later(of(base), 'kgCO2e/t')];
+    sheet.define(id, label, 'kgCO2e/t', minuend.minus(subtrahend), { where: 'Difference' });
+  };
+  for (const scope of scopes)
+    less(scopeIdOf('difference', scope), `Carbon, ${scope}`, (routeId) => scopeIdOf(routeId, scope));
+  less(carbonDifferenceId, 'Carbon, all scopes', (routeId) => `${routeId}.footprint.total`);
+  const figure = marginalGridFactor(basisOf(sheet.case.basis).grid);
+  if (figure === undefined && !sheet.isGiven('carbon.gridMarginal')) return;
+  const label = 'Grid electricity, marginal: the effect of a change only';
+  const marginal =
+    figure === undefined
+      ? sheet.input({ id: 'carbon.gridMarginal', label, unit: 'kgCO2e/kWh', allowed: { least: '0' } })
+      : factorInput(sheet, 'carbon.gridMarginal', label, figure);
+  const used = (routeId: string) => sheet.graph.later(`${routeId}.electricity.total`, 'kWh/t');
+  sheet.define(
+    'difference.footprint.marginalPower',
+    'What the difference in power moves on the grid',
+    'kgCO2e/t',
+    used(other).minus(used(base)).times(marginal),
+    {
+      where: 'Difference',
+      note: 'Difference in electricity times the marginal factor: the effect of a change, never part of an inventory.',
+    },
+  );
+}

@@ -1,0 +1,245 @@
+import type { Status } from '../kernel/graph/input-declaration.ts';
+import { inForce } from '../kernel/graph/input-declaration.ts';
+import { gridAttribution } from '../paper/carbon-factors.ts';
+import { basisOf } from '../paper/footprint/basis.ts';
+import type { Scope } from '../paper/footprint/cause.ts';
+import { type ReportedCause, scopeIdOf, scopes } from '../paper/footprint/footprint.ts';
+import type { RouteModel } from '../paper/route.ts';
+import { type EnergyUse, energyByUse } from './energy-use.ts';
+import type { OpenCase } from './open-case.ts';
+
+/** A factor of some cause, with what must stand beside it. */
+export interface FactorUsed {
+  readonly id: string;
+  readonly label: string;
+  readonly value: string;
+  readonly unit: string;
+  readonly year: string;
+  readonly boundary: string;
+  readonly status: Status;
+  readonly source: string;
+}
+
+/** kgCO2e per tonne of product. */
+export interface CauseAmount {
+  readonly id: string;
+  readonly label: string;
+  readonly scope: Scope;
+  readonly amount: number;
+  readonly quantityId: string;
+  readonly factors: readonly FactorUsed[];
+}
+
+/** Masses in tonnes per tonne of product: dry bone-dry, wet as hauled. */
+export interface StreamMass {
+  readonly stream: string;
+  readonly label: string;
+  readonly dry: number;
+  readonly wet: number;
+  readonly quantityId: string;
+  readonly parts: readonly {
+    readonly destination: string;
+    readonly label: string;
+    readonly kind: string;
+    readonly share: number;
+    readonly wet: number;
+    readonly dry: number;
+    readonly quantityId: string;
+  }[];
+}
+
+export interface RouteFootprint {
+  readonly id: string;
+  readonly label: string;
+  readonly kind: 'virgin' | 'recovered';
+  readonly scopes: readonly { readonly scope: Scope; readonly amount: number; readonly quantityId: string }[];
+  readonly causes: readonly CauseAmount[];
+  readonly total: number;
+  readonly totalId: string;
+  /** Scope 2 by contract, where one is given: beside the sum. */
+  readonly powerByContract: number | null;
+  /** kgCO2e/t of what is landfilled for one tonne. */
+  readonly landfillMethane: {
+    readonly allTime: number;
+    readonly firstYear: number;
+    readonly years20: number;
+    readonly years100: number;
+    readonly byYear: readonly number[];
+  };
+  /** kg CO2/t, beside the sum. */
+  readonly biogenic: number;
+  /** Fractions; `printable` is per cent rounded down, as a claim would be. */
+  readonly recycled: {
+    readonly content: number;
+    readonly postConsumer: number;
+    readonly preConsumer: number;
+    readonly fibreOnly: number;
+    readonly printable: number;
+  };
+  /** Solid cubic metres under bark per tonne. */
+  readonly wood: number;
+  readonly water: {
+    readonly fresh: number;
+    readonly withMaterials: number;
+    readonly effluent: number;
+    readonly elsewhere: number;
+  };
+  readonly energy: readonly { readonly use: EnergyUse; readonly electricity: number; readonly heat: number }[];
+  readonly electricity: number;
+  readonly heat: number;
+  readonly heatFromResidues: number;
+  readonly streams: readonly StreamMass[];
+}
+
+export interface Footprint {
+  readonly currency: string;
+  readonly tonnesPerYear: number;
+  readonly basis: {
+    readonly fuel: string;
+    readonly grid: string;
+    readonly gwp: string;
+    readonly climate: string;
+    readonly allocation: 'cut-off';
+    readonly attribution: string;
+  };
+  readonly routes: readonly RouteFootprint[];
+  readonly difference: {
+    readonly base: string;
+    readonly with: string;
+    readonly total: number;
+    readonly scopes: readonly { readonly scope: Scope; readonly amount: number }[];
+  };
+}
+
+/** Landfill, energy, carbon, water and recycled content of every route. */
+export function footprint(open: OpenCase): Footprint {
+  const { content, values, model } = open;
+  const routes = model.routes.map((route) => routeFootprint(open, route));
+  const { base, with: other } = content.compare;
+  const less = (pick: (route: RouteFootprint) => number): number =>
+    pick(routeOf(routes, other)) - pick(routeOf(routes, base));
+  return {
+    currency: content.currency,
+    tonnesPerYear: values.number('product.tonnes'),
+    basis: { ...basisOf(content.basis), allocation: 'cut-off', attribution: gridAttribution },
+    routes,
+    difference: {
+      base,
+      with: other,
+      total: less((route) => route.total),
+      scopes: scopes.map((scope) => ({
+        scope,
+        amount: less((route) => route.scopes.find((each) => each.scope === scope)?.amount ?? NaN),
+      })),
+    },
+  };
+}
+
+function routeOf(routes: readonly RouteFootprint[], id: string): RouteFootprint {
+  const found = routes.find((route) => route.id === id);
+  if (found === undefined) throw new Error(`No route "${id}"`);
+  return found;
+}
+
+function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprint {
+  const { values, content } = open;
+  const { id, label, lines, water } = route.plant.route;
+  const of = (name: string): number => values.number(`${id}.${name}`);
+  const origins = new Map(content.materials.map((material) => [material.id, material.origin]));
+  const isRecovered = lines.some((line) => line.recipe.some((grade) => origins.get(grade.material) !== 'virgin'));
+  const contract = `${id}.footprint.powerByContract`;
+  return {
+    id,
+    label,
+    kind: isRecovered ? 'recovered' : 'virgin',
+    scopes: scopes.map((scope) => ({
+      scope,
+      quantityId: scopeIdOf(id, scope),
+      amount: values.number(scopeIdOf(id, scope)),
+    })),
+    causes: route.causes.map((cause) => causeAmount(open, cause)),
+    total: of('footprint.total'),
+    totalId: `${id}.footprint.total`,
+    powerByContract: values.has(contract) ? values.number(contract) : null,
+    landfillMethane: {
+      allTime: of('landfill.methane'),
+      firstYear: of('landfill.methane.1'),
+      years20: of('landfill.methane.20'),
+      years100: of('landfill.methane.100'),
+      byYear: methaneByYear(of('landfill.methane'), values.number('landfill.k')),
+    },
+    biogenic: of('footprint.biogenic'),
+    recycled: {
+      content: of('recycled.content'),
+      postConsumer: of('recycled.postConsumer'),
+      preConsumer: of('recycled.preConsumer'),
+      fibreOnly: of('recycled.fibreOnly'),
+      printable: Math.floor(of('recycled.content') * 100 + 1e-9),
+    },
+    wood: of('wood'),
+    water: {
+      fresh: of(water === 'effluent given' ? 'water.fresh' : 'machine.freshWater'),
+      withMaterials: of('water.withMaterials'),
+      effluent: of(water === 'effluent given' ? 'effluent' : 'water.effluent'),
+      elsewhere: of('water.elsewhere'),
+    },
+    energy: energyByUse(open, id),
+    electricity: of('electricity.total'),
+    heat: of('heat.total'),
+    heatFromResidues: of('heat.fromResidues'),
+    streams: streamMasses(open, route),
+  };
+}
+
+function causeAmount({ model, values }: OpenCase, { factorIds, ...cause }: ReportedCause): CauseAmount {
+  const inputs = new Map(model.graph.inputs.map((input) => [input.id, input]));
+  const factors = factorIds.flatMap((id): FactorUsed[] => {
+    const input = inputs.get(id);
+    if (input === undefined) return [];
+    const provenance = input.given?.provenance ?? input.usual.provenance;
+    const details = input.usual.provenance.details;
+    const year = input.given === null ? (details?.['year'] ?? '') : '';
+    return [
+      {
+        id,
+        label: input.label,
+        value: inForce(input) ?? '',
+        unit: input.entryUnit,
+        year,
+        boundary: details?.['boundary'] ?? '',
+        status: provenance.status,
+        source: provenance.source,
+      },
+    ];
+  });
+  return { ...cause, amount: values.number(cause.quantityId), factors };
+}
+
+function streamMasses({ values }: OpenCase, { plant, residues }: RouteModel): readonly StreamMass[] {
+  return residues.map(({ stream, label, parts }) => {
+    const id = `${plant.route.id}.residue.${stream}`;
+    const [dry, wet] = [values.number(`${id}.dry`), values.number(`${id}.wet`)];
+    const split = parts.map(({ destination }) => {
+      const quantityId = `${id}.wet.${destination.id}`;
+      const there = values.number(quantityId);
+      const share = wet === 0 ? 0 : there / wet;
+      return {
+        destination: destination.id,
+        label: destination.label,
+        kind: destination.kind,
+        share,
+        wet: there,
+        dry: dry * share,
+        quantityId,
+      };
+    });
+    return { stream, label, dry, wet, quantityId: `${id}.wet`, parts: split };
+  });
+}
+
+const yearsShown = 50;
+
+/** What is let out in each year after one deposit: the share exp(-k (n - 1)) - exp(-k n) of all time. */
+function methaneByYear(allTime: number, rate: number): readonly number[] {
+  return Array.from({ length: yearsShown }, (_, n) => allTime * (Math.exp(-rate * n) - Math.exp(-rate * (n + 1))));
+}
