@@ -44,9 +44,7 @@ function mixedYears(factors: readonly InputDeclaration[]): readonly ClaimCaution
   const dated = factors.filter((input) => !timeless.has(input.usual.provenance.details?.['boundary'] ?? ''));
   const years = [
     ...new Set(
-      factors
-        .filter((input) => input.given === null)
-        .flatMap((input) => input.usual.provenance.details?.['year'] || []),
+      dated.filter((input) => input.given === null).flatMap((input) => input.usual.provenance.details?.['year'] || []),
     ),
   ].sort();
   return years.length > 1 ? [{ kind: 'mixed years', about: carbonDifferenceId, years }] : [];
