@@ -24,9 +24,9 @@ function dependants(graph: Graph, start: number, untaken: (choice: number, branc
 
 // Law: a figure that is missing spoils what is made of it and nothing else, and each spoilt quantity names where it began.
 describe('taking one figure away', () => {
-  test('spoils exactly what is made of it, over 60 random cases', () => {
+  test('spoils exactly what is made of it, over 40 random cases', () => {
     let spoiltInAll = 0;
-    for (let seed = 7001; seed <= 7060; seed += 1) {
+    for (let seed = 7001; seed <= 7040; seed += 1) {
       const { model, figures } = randomModel(seed, { lines: 2, stages: 3 });
       const { graph } = model;
       const whole = evaluateDecimal(graph, figures);
@@ -62,7 +62,7 @@ describe('taking one figure away', () => {
       expect(changed, message).toEqual([]);
       spoiltInAll += spoilt.length;
     }
-    expect(spoiltInAll).toBeGreaterThan(60);
+    expect(spoiltInAll).toBeGreaterThan(40);
   });
 
   test('names the price that is missing, and leaves the other route and the freight as they are', () => {

@@ -44,7 +44,7 @@ function cascadeOf(dice: Dice): Pick<Stage, 'levels' | 'forward' | 'law' | 'reje
   return {
     levels,
     forward: dice.some(later, 0.3),
-    law: dice.pick(['quotient', 'quotient', 'plug flow']),
+    law: dice.chance(0.2) ? 'plug flow' : 'quotient',
     rejectRateBy: dice.pick(['mass', 'volume']),
   };
 }
