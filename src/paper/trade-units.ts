@@ -10,6 +10,7 @@ const rows: readonly SymbolWorth[] = [
   { symbol: '%', worth: '0.01', of: '1' },
   { symbol: 'MWh', worth: '1000', of: 'kWh' },
   { symbol: 'hpd', worth: '17.896796928', of: 'kWh' },
+  { symbol: 'hp', worth: '0.745699872', of: 'kW' },
   { symbol: 'MJ', worth: '0.001', of: 'GJ' },
   { symbol: 'MMBtu', worth: '1.05505585', of: 'GJ' },
   { symbol: 'g', worth: '0.001', of: 'kg' },

@@ -54,6 +54,8 @@ function partingOf(
   component: Component,
   levels: readonly Level[],
 ): Parting {
+  // The reject rate of the fibre is what the stage is set by: it is given, never worked out from a law of its own.
+  if (component === 'fibre') return { ...fibre, rates: levels.map((level) => level.rejectRate) };
   const own = { name: component, label: componentLabels[component] };
   const efficiency = spec(place, 'efficiency', component, 'share rejected by each stage', {
     entry: '%',
