@@ -69,6 +69,18 @@ const everyKind: Told = {
     caution: { kind: 'from memory', about: 'x', count: 2, labels: ['CO2 of lime', 'Heat of fusion'] },
     says: '2 figures were recalled, not seen in a source, and must be verified before being quoted: CO2 of lime, heat of fusion.',
   },
+  'too close to call': {
+    caution: { kind: 'too close to call', about: 'x', difference: -21.66, doubt: 30.31 },
+    says: 'Carbon: the routes differ by 21.7 kg CO2e a tonne, less than the 30.3 that the ranges of the factors leave open. Neither can be called better.',
+  },
+  'mixed years': {
+    caution: { kind: 'mixed years', about: 'x', years: ['2023', '2025'] },
+    says: 'Carbon factors of different years are used together (2023, 2025); sets of different years do not compare well.',
+  },
+  'unsourced factors': {
+    caution: { kind: 'unsourced factors', about: 'x', count: 3, of: 12 },
+    says: '3 of 12 carbon factors are common practice or from memory; replace them before anything is published.',
+  },
 };
 
 describe('a caution', () => {

@@ -84,6 +84,14 @@ const everyKind: Told = {
     },
     says: 'Line share (mill.line.share): \u22124 % was given; allowed is 0 to 100 %.',
   },
+  'no source': {
+    problem: { kind: 'no source', id: 'carbon.grid', label: 'Grid electricity' },
+    says: 'Grid electricity (carbon.grid) is a carbon factor: a figure that replaces the default must name its source.',
+  },
+  'wrong boundary': {
+    problem: { kind: 'wrong boundary', id: 'x', label: 'Spreading', given: 'transport only', wanted: 'treatment' },
+    says: 'Spreading (x) takes in treatment; the figure given takes in transport only and cannot stand for it.',
+  },
   'no figure': {
     problem: { kind: 'no figure', id: 'product.tonnes', label: 'Saleable tonnes a year', unit: 't/a' },
     says: 'Saleable tonnes a year (product.tonnes) has no figure; give one in t/year (written t/a).',
