@@ -5,7 +5,7 @@ import { measureText } from './measure-text.ts';
 import { type Outcome, type Problem, outcome } from './problem.ts';
 import { findReferenceProblems } from './references.ts';
 import { findRepeatedKeys } from './repeated-keys.ts';
-import { caseSchema, formatVersion } from './schema.ts';
+import { type CaseFile, caseSchema, formatVersion } from './schema.ts';
 import { findShapeProblems } from './shape.ts';
 
 const mostCharacters = 5_000_000;
@@ -51,7 +51,7 @@ function checked(content: unknown, repeated: readonly Problem[]): Outcome<Case> 
   return outcome(caseOf(result.output), problems);
 }
 
-function caseOf({ format: _format, version: _version, ...rest }: v.InferOutput<typeof caseSchema>): Case {
+function caseOf({ format: _format, version: _version, ...rest }: CaseFile): Case {
   // Optional keys that are absent stay absent: the schema leaves them out rather than writing undefined.
   return rest as Case;
 }
