@@ -23,7 +23,7 @@ export interface Host {
 }
 
 /** What the menu may ask of the screen. */
-export type Command = 'open' | 'save' | 'save-as' | 'demonstration' | 'undo' | 'redo';
+export type Command = 'new-case' | 'open' | 'save' | 'save-as' | 'demonstration' | 'undo' | 'redo';
 
 export type FileOutcome =
   | { readonly kind: 'read'; readonly name: string; readonly text: string }

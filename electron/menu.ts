@@ -26,6 +26,7 @@ export function menuTemplate(platform: NodeJS.Platform, send: SendCommand): Menu
   const isMac = platform === 'darwin';
   const separator: MenuItemConstructorOptions = { type: 'separator' };
   const file: MenuItemConstructorOptions[] = [
+    commandItem('new-case', '&New case', 'CmdOrCtrl+N', send),
     commandItem('open', '&Open…', 'CmdOrCtrl+O', send),
     commandItem('demonstration', 'Open the &demonstration', null, send),
     separator,

@@ -1,14 +1,19 @@
 import {
   caseText,
   changeInput,
+  editStructure,
   explain,
+  lineBalance,
   openCase,
   problemSentence,
   restoreDefault,
   spreadOf,
+  startCase,
   type OpenCase,
 } from '../../src/index.ts';
+import { choices } from './choices.ts';
 import type { Answers, CaseAnswer, QuestionName, Questions } from './messages.ts';
+import { routeOutlines } from './route-outline.ts';
 
 // Enough for a long way back; each holds a compiled case of some hundred kilobytes.
 const mostKept = 60;
@@ -29,6 +34,13 @@ export class EngineDesk {
     change: ({ id, typed }) => this.#take(changeInput(this.#current(), id, typed)),
     restore: ({ id }) => this.#take(restoreDefault(this.#current(), id)),
     explain: ({ ids }) => ids.map((id) => explain(this.#current(), id)),
+    structure: ({ edit }) => this.#take(editStructure(this.#current(), edit)),
+    line: ({ route, line }) => ({
+      routes: routeOutlines(this.#current()),
+      balance: lineBalance(this.#current(), route, line),
+    }),
+    choices: () => choices(),
+    start: (wanted) => this.#take(startCase(wanted)),
   };
 
   answer<Name extends QuestionName>(name: Name, question: Questions[Name]): Answers[Name] {

@@ -1,4 +1,6 @@
-import type { Explanation, Spread } from '../../src/index.ts';
+import type { Edit, Explanation, LineBalance, NewCase, Spread } from '../../src/index.ts';
+import type { Choices } from './choices.ts';
+import type { RouteOutline } from './route-outline.ts';
 
 /** What the screen may ask of the engine, by name. */
 export interface Questions {
@@ -6,6 +8,14 @@ export interface Questions {
   readonly change: { readonly id: string; readonly typed: string };
   readonly restore: { readonly id: string };
   readonly explain: { readonly ids: readonly string[] };
+  /** A change of what is there: stages, lines, grades, routes. */
+  readonly structure: { readonly edit: Edit };
+  /** The routes of the case, and the balance of one line. */
+  readonly line: { readonly route: string; readonly line: string };
+  /** What the program's own lists offer. */
+  readonly choices: Record<string, never>;
+  /** A case from the program's own lists. */
+  readonly start: NewCase;
 }
 
 /** A case as the screen holds it: its canonical text, and what is worked out from it. */
@@ -18,11 +28,20 @@ export type CaseAnswer =
   | { readonly kind: 'case'; readonly state: CaseState }
   | { readonly kind: 'refused'; readonly sentences: readonly string[] };
 
+export interface LineAnswer {
+  readonly routes: readonly RouteOutline[];
+  readonly balance: LineBalance | null;
+}
+
 export interface Answers {
   readonly open: CaseAnswer;
   readonly change: CaseAnswer;
   readonly restore: CaseAnswer;
   readonly explain: readonly (Explanation | null)[];
+  readonly structure: CaseAnswer;
+  readonly line: LineAnswer;
+  readonly choices: Choices;
+  readonly start: CaseAnswer;
 }
 
 export type QuestionName = keyof Questions;

@@ -18,6 +18,7 @@ export class CaseOnFile {
   /** Whether the file that the host has open is this case's own. */
   #isPlaced = false;
   #savedText = $state.raw('');
+  #isDemonstration = $state.raw(true);
   #savedAt = $state.raw<number | null>(null);
   #notice = $state.raw<Notice | null>(null);
   #leaving = $state.raw<(() => Promise<void>) | null>(null);
@@ -31,6 +32,10 @@ export class CaseOnFile {
   /** Null for a case that has no file yet, such as the demonstration. */
   get name(): string | null {
     return this.#name;
+  }
+
+  get isDemonstration(): boolean {
+    return this.#isDemonstration;
   }
 
   /** When it was last saved in this sitting, as a time stamp. */
@@ -63,6 +68,21 @@ export class CaseOnFile {
 
   openDemonstration(): Promise<void> {
     return this.#leave(() => this.#openDemonstration());
+  }
+
+  /** Goes on with a case that was started anew; it has no file yet, and is worth asking about before it is left. */
+  openNew(text: string, goOn: () => void): Promise<void> {
+    return this.#leave(async () => {
+      const sentences = await this.#session.open(text);
+      if (sentences.length > 0) {
+        this.#notice = { title: 'The new case could not be opened', sentences, safe: '' };
+        return;
+      }
+      this.#placed(null);
+      this.#savedText = '';
+      this.#isDemonstration = false;
+      goOn();
+    });
   }
 
   async save(): Promise<boolean> {
@@ -137,6 +157,7 @@ export class CaseOnFile {
     this.#name = name;
     this.#isPlaced = name !== null;
     this.#savedText = this.#session.text;
+    this.#isDemonstration = name === null;
     this.#savedAt = null;
   }
 

@@ -1,6 +1,7 @@
-import type { Spread } from '../../src/index.ts';
+import type { Edit, NewCase, Spread } from '../../src/index.ts';
 import type { EngineClient } from '../engine/engine-client.ts';
-import type { CaseAnswer, CaseState } from '../engine/messages.ts';
+import type { Choices } from '../engine/choices.ts';
+import type { CaseAnswer, CaseState, LineAnswer } from '../engine/messages.ts';
 import { History } from './history.svelte.ts';
 import { Working } from './working.svelte.ts';
 
@@ -46,24 +47,44 @@ export class CaseSession {
 
   /** Opens another case. When it is refused, the old one stays and the reasons are returned. */
   open(text: string): Promise<readonly string[]> {
-    return this.#inTurn(async () => {
-      const answer = await this.#engine.ask('open', { text });
-      if (answer.kind === 'refused') return answer.sentences;
-      this.#state = answer.state;
-      this.#sitting += 1;
-      this.history.clear();
-      this.working.putAway();
-      return [];
-    });
+    return this.#begin(() => this.#engine.ask('open', { text }));
+  }
+
+  /** Starts a case from the program's own lists. */
+  start(wanted: NewCase): Promise<readonly string[]> {
+    return this.#begin(() => this.#engine.ask('start', wanted));
   }
 
   /** Types a figure over an input. Returns why it was refused, if it was. */
   change(id: string, typed: string): Promise<readonly string[]> {
-    return this.#edit(id, () => this.#engine.ask('change', { id, typed }));
+    return this.#edit(
+      () => this.#engine.ask('change', { id, typed }),
+      () => this.#labelOf(id),
+    );
   }
 
   restore(id: string): Promise<readonly string[]> {
-    return this.#edit(id, () => this.#engine.ask('restore', { id }));
+    return this.#edit(
+      () => this.#engine.ask('restore', { id }),
+      () => this.#labelOf(id),
+    );
+  }
+
+  /** Changes what there is: stages, lines, grades, routes. `what` says it on the way back: "Remove fine screen". */
+  rebuild(edit: Edit, what: string): Promise<readonly string[]> {
+    return this.#edit(
+      () => this.#engine.ask('structure', { edit }),
+      () => what,
+    );
+  }
+
+  /** The routes of the case and one of their lines, as of now; null when a newer answer is on its way. */
+  line(route: string, line: string): Promise<LineAnswer | null> {
+    return this.#engine.askNewest('line', { route, line });
+  }
+
+  choices(): Promise<Choices> {
+    return this.#engine.ask('choices', {});
   }
 
   undo(): Promise<readonly string[]> {
@@ -78,12 +99,24 @@ export class CaseSession {
     this.#fault = null;
   }
 
-  #edit(id: string, ask: () => Promise<CaseAnswer>): Promise<readonly string[]> {
+  #begin(ask: () => Promise<CaseAnswer>): Promise<readonly string[]> {
+    return this.#inTurn(async () => {
+      const answer = await ask();
+      if (answer.kind === 'refused') return answer.sentences;
+      this.#state = answer.state;
+      this.#sitting += 1;
+      this.history.clear();
+      this.working.putAway();
+      return [];
+    });
+  }
+
+  #edit(ask: () => Promise<CaseAnswer>, label: () => string): Promise<readonly string[]> {
     return this.#inTurn(async () => {
       const before = this.text;
       const answer = await ask();
       if (answer.kind === 'refused') return answer.sentences;
-      if (answer.state.text !== before) this.history.record(before, this.#labelOf(id));
+      if (answer.state.text !== before) this.history.record(before, label());
       return this.#show(answer);
     });
   }

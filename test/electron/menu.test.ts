@@ -21,7 +21,7 @@ describe('the menu', () => {
     },
   );
 
-  it.each(['open', 'save', 'save-as', 'demonstration', 'undo', 'redo'])(
+  it.each(['new-case', 'open', 'save', 'save-as', 'demonstration', 'undo', 'redo'])(
     'sends %s to the window it is used in',
     (command) => {
       const sent: unknown[] = [];
