@@ -21,8 +21,15 @@ export {
 } from './study/line-balance.ts';
 export { startCase } from './study/start-case.ts';
 export { type FurnishChoice, type NewCase, type ProductChoice, productChoices } from './paper/new-case.ts';
-export { type MaterialChoice, type StageChoice, materialChoices, stageChoices } from './paper/choices.ts';
-export type { Edit, StageOptions } from './case/edits/edit.ts';
+export {
+  type BasisChoices,
+  type MaterialChoice,
+  type StageChoice,
+  basisChoices,
+  materialChoices,
+  stageChoices,
+} from './paper/choices.ts';
+export type { BasisOptions, Edit, StageOptions } from './case/edits/edit.ts';
 export { type OpenCase, changeInput, openCase, restoreDefault } from './study/open-case.ts';
 export { formatNumber } from './wording/number-format.ts';
 export { problemSentence } from './wording/problem-sentence.ts';
@@ -33,8 +40,9 @@ export {
   type Footprint,
   type RouteFootprint,
   type StreamMass,
+  type WasteMass,
   footprint,
 } from './study/footprint.ts';
-export { type EnergyUse, energyUses } from './study/energy-use.ts';
+export { type EnergyUse, type UsedEnergy, energyUses } from './study/energy-use.ts';
 export { publicClaimCaution } from './wording/claim-caution-sentence.ts';
 export { type GridRegion, gridAttribution, gridRegions } from './paper/carbon-factors.ts';

@@ -1,4 +1,6 @@
 import type { Origin } from '../case/case.ts';
+import { type GridRegion, carbonFactor, gridRegions } from './carbon-factors.ts';
+import { namesUnder } from './catalogue-problems.ts';
 import { type StageKind, materialEntries, stageEntries } from './catalogue.ts';
 
 /** A stage that can be put into a train. */
@@ -29,4 +31,30 @@ export function stageChoices(): readonly StageChoice[] {
 
 export function materialChoices(): readonly MaterialChoice[] {
   return [...materialEntries].map(([id, { label, group, origin }]) => ({ id, label, group, origin }));
+}
+
+/** What a footprint can rest on. */
+export interface BasisChoices {
+  readonly fuels: readonly BasisChoice[];
+  readonly grids: readonly GridRegion[];
+  readonly gwps: readonly ('AR4' | 'AR5' | 'AR6')[];
+  readonly climates: readonly BasisChoice[];
+}
+
+export interface BasisChoice {
+  readonly key: string;
+  readonly name: string;
+}
+
+export function basisChoices(): BasisChoices {
+  // "Natural gas, burned" and "Rate of decay of paper, tropical, dry" are factors; here their fuel and their climate are meant.
+  const fuels = namesUnder('fuel', 'use').map((key) => ({
+    key,
+    name: carbonFactor(`fuel.${key}.use`).label.replace(/, burned$/u, ''),
+  }));
+  const climates = namesUnder('landfill.k').map((key) => ({
+    key,
+    name: carbonFactor(`landfill.k.${key}`).label.replace(/^Rate of decay of paper, /u, ''),
+  }));
+  return { fuels, grids: gridRegions(), gwps: ['AR4', 'AR5', 'AR6'], climates };
 }

@@ -5,10 +5,13 @@ import { carbonLine } from './carbon.ts';
 import { chemicalUses, dosesOf, mineralsInto } from './chemicals.ts';
 import { effluentOf } from './effluent.ts';
 import { electricityUse } from './electricity.ts';
+import { energyByUse } from './energy-uses.ts';
 import { fibreLines } from './fibre-cost.ts';
 import { fixedLines } from './fixed-cost.ts';
 import type { HeatSupply } from './heat-supply.ts';
 import { type ReportedCause, footprintOf } from './footprint/footprint.ts';
+import { residueChoices } from './footprint/residue-choice.ts';
+import { wasteSums } from './footprint/waste-sums.ts';
 import { heatUse } from './heat.ts';
 import type { Plant } from './plant.ts';
 import type { Prices } from './prices.ts';
@@ -132,5 +135,8 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
     { where: route.label, note: 'Preparation, refining, machine and effluent treatment.' },
   );
   const causes = footprintOf(sheet, plant, { heat, residues, chemicals, additives });
+  energyByUse(sheet, plant);
+  wasteSums(sheet, plant, residues.streams);
+  residueChoices(sheet, plant, residues.streams, supply);
   return { plant, causes, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
 }

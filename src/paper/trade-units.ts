@@ -3,8 +3,8 @@ import type { SymbolWorth } from '../kernel/units/entry-unit.ts';
 /**
  * Units that people write, and what they are worth in the units the model reckons in. A tonne always says which: t of product,
  * bdt bone-dry, adt air-dry (90 % dry), t-ar as received, wet-t of residue as hauled, gt gross at the reel.
- * Exact by definition: 1 short ton = 0.90718474 t and 1 long ton = 1.0160469088 t (international pound, 1959);
- * 1 hp = 0.745699872 kW; 1 MMBtu = 1.05505585 GJ (thermochemical agreement differs in the sixth digit; International Table used).
+ * By definition 1 short ton = 0.90718474 t and 1 long ton = 1.0160469088 t (international pound, 1959). Rounded: 1 hp = 0.745699872 kW,
+ * 1 MMBtu = 1.05505585 GJ (International Table).
  */
 const rows: readonly SymbolWorth[] = [
   { symbol: '%', worth: '0.01', of: '1' },
@@ -24,13 +24,16 @@ const rows: readonly SymbolWorth[] = [
   { symbol: 'lt-ar', worth: '1.0160469088', of: 't-ar' },
   { symbol: 'wet-st', worth: '0.90718474', of: 'wet-t' },
   { symbol: 'st', worth: '0.90718474', of: 't' },
+  { symbol: 'lt', worth: '1.0160469088', of: 't' },
+  { symbol: 'wet-lt', worth: '1.0160469088', of: 'wet-t' },
+  { symbol: 'glt', worth: '1.0160469088', of: 'gt' },
   { symbol: 'gst', worth: '0.90718474', of: 'gt' },
 ];
 
 export const worths: ReadonlyMap<string, SymbolWorth> = new Map(rows.map((row) => [row.symbol, row]));
 
 /** A bare "ton" is 907, 1000 or 1016 kg, depending on who says it: it is asked about, never guessed. */
-export const ambiguousSymbols: ReadonlySet<string> = new Set(['ton', 'tons']);
+export const ambiguousSymbols: ReadonlySet<string> = new Set(['ton', 'tons', 'Ton', 'Tons', 'TON', 'TONS']);
 
 const spellings: readonly (readonly [RegExp, string])[] = [
   [/€/gu, 'EUR'],
@@ -43,7 +46,8 @@ const spellings: readonly (readonly [RegExp, string])[] = [
   [/\bm³/gu, 'm3'],
   [/^per /giu, '1/'],
   [/\bkg CO2e?\b/giu, 'kgCO2e'],
-  [/\bt CO2e?\b/giu, 'tCO2e'],
+  [/\bt CO2e\b/giu, 'tCO2e'],
+  [/\bt CO2\b/giu, 'tCO2'],
   [/\bkg COD\b/giu, 'kgCOD'],
   [/\b(year|yr|y)\b/giu, 'a'],
   [/°C/gu, 'C'],

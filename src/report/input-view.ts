@@ -6,6 +6,7 @@ import type { InputView } from './spread.ts';
 export function inputView(input: InputDeclaration): InputView {
   const { usual, given } = input;
   const provenance = given?.provenance ?? usual.provenance;
+  const boundary = usual.provenance.details?.['boundary'];
   return {
     id: input.id,
     label: input.label,
@@ -20,5 +21,6 @@ export function inputView(input: InputDeclaration): InputView {
     note: provenance.note ?? '',
     touched: given !== null,
     usual: given === null ? null : usual.value,
+    ...(boundary === undefined ? {} : { boundary }),
   };
 }

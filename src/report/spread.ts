@@ -71,6 +71,8 @@ export interface InputView {
   readonly touched: boolean;
   /** The default, where the figure in force is a person's own. */
   readonly usual: string | null;
+  /** Carbon factors only: what it takes in. A figure given for one must name its source. */
+  readonly boundary?: string;
 }
 
 export interface Warning {

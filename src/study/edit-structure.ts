@@ -1,4 +1,5 @@
 import type { Case } from '../case/case.ts';
+import { setBasis } from '../case/edits/basis-edits.ts';
 import type { Edit } from '../case/edits/edit.ts';
 import {
   addGrade,
@@ -61,6 +62,8 @@ function edited(open: OpenCase, edit: Edit): Case {
       return moveRoute(content, edit.route, edit.to);
     case 'compare routes':
       return compareRoutes(content, edit.base, edit.with);
+    case 'set basis':
+      return setBasis(content, edit.basis);
   }
 }
 

@@ -5,7 +5,10 @@ import { basisOf } from '../paper/footprint/basis.ts';
 import type { Scope } from '../paper/footprint/cause.ts';
 import { type ReportedCause, scopeIdOf, scopes } from '../paper/footprint/footprint.ts';
 import type { RouteModel } from '../paper/route.ts';
-import { type EnergyUse, energyByUse } from './energy-use.ts';
+import { avoidedLandfillIdOf } from '../paper/footprint/avoided-landfill.ts';
+import { streamCarbonIdOf, streamCostIdOf } from '../paper/footprint/residue-choice.ts';
+import { wasteIdOf } from '../paper/footprint/waste-sums.ts';
+import { type UsedEnergy, energyByUse } from './energy-use.ts';
 import type { OpenCase } from './open-case.ts';
 
 /** A factor of some cause, with what must stand beside it. */
@@ -37,6 +40,13 @@ export interface StreamMass {
   readonly dry: number;
   readonly wet: number;
   readonly quantityId: string;
+  readonly dryId: string;
+  /** Of the way it goes, per tonne of product: money less what it earns and spares, kgCO2e less what it spares. */
+  readonly cost: number;
+  readonly costId: string;
+  readonly carbon: number;
+  readonly carbonId: string;
+  /** The first takes what the others leave. */
   readonly parts: readonly {
     readonly destination: string;
     readonly label: string;
@@ -84,11 +94,26 @@ export interface RouteFootprint {
     readonly effluent: number;
     readonly elsewhere: number;
   };
-  readonly energy: readonly { readonly use: EnergyUse; readonly electricity: number; readonly heat: number }[];
+  readonly energy: readonly UsedEnergy[];
   readonly electricity: number;
   readonly heat: number;
   readonly heatFromResidues: number;
   readonly streams: readonly StreamMass[];
+  readonly waste: WasteMass;
+  /** kgCO2e/t, in no sum: the bought recovered paper through the same landfill. It lies outside the boundary. */
+  readonly avoidedLandfill: { readonly amount: number; readonly quantityId: string };
+}
+
+/** All residues of a route, in tonnes per tonne of product. */
+export interface WasteMass {
+  readonly dry: number;
+  readonly wet: number;
+  readonly dryId: string;
+  readonly wetId: string;
+  readonly destinations: readonly (Omit<WasteMass, 'destinations'> & {
+    readonly destination: string;
+    readonly label: string;
+  })[];
 }
 
 export interface Footprint {
@@ -188,6 +213,8 @@ function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprint {
     heat: of('heat.total'),
     heatFromResidues: of('heat.fromResidues'),
     streams: streamMasses(open, route),
+    waste: wasteMass(open, id),
+    avoidedLandfill: { amount: values.number(avoidedLandfillIdOf(id)), quantityId: avoidedLandfillIdOf(id) },
   };
 }
 
@@ -233,8 +260,20 @@ function streamMasses({ values }: OpenCase, { plant, residues }: RouteModel): re
         quantityId,
       };
     });
-    return { stream, label, dry, wet, quantityId: `${id}.wet`, parts: split };
+    const [costId, carbonId] = [streamCostIdOf(plant.route.id, stream), streamCarbonIdOf(plant.route.id, stream)];
+    const [cost, carbon] = [values.number(costId), values.number(carbonId)];
+    const ids = { quantityId: `${id}.wet`, dryId: `${id}.dry`, costId, carbonId };
+    return { stream, label, dry, wet, cost, carbon, ...ids, parts: split };
   });
+}
+
+function wasteMass({ values, content }: OpenCase, routeId: string): WasteMass {
+  const mass = (destination?: string) => {
+    const [dryId, wetId] = [wasteIdOf(routeId, 'dry', destination), wasteIdOf(routeId, 'wet', destination)];
+    return { dry: values.number(dryId), wet: values.number(wetId), dryId, wetId };
+  };
+  const destinations = content.destinations.map(({ id, label }) => ({ destination: id, label, ...mass(id) }));
+  return { ...mass(), destinations };
 }
 
 const yearsShown = 50;

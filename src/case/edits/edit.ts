@@ -1,4 +1,4 @@
-import type { Stage } from '../case.ts';
+import type { FootprintBasis, Stage } from '../case.ts';
 
 /** A change of the structure of a case: what is there, as against what it is worth. Names of things are their ids. */
 export type Edit =
@@ -37,6 +37,10 @@ export type Edit =
   | { readonly kind: 'remove route'; readonly route: string }
   | { readonly kind: 'rename route'; readonly route: string; readonly label: string }
   | { readonly kind: 'move route'; readonly route: string; readonly to: number }
-  | { readonly kind: 'compare routes'; readonly base: string; readonly with: string };
+  | { readonly kind: 'compare routes'; readonly base: string; readonly with: string }
+  /** Changes what the footprint rests on; an option given as null goes back to the usual one. */
+  | { readonly kind: 'set basis'; readonly basis: BasisOptions };
 
 export type StageOptions = { readonly [Key in Exclude<keyof Stage, 'id'>]?: Stage[Key] | null };
+
+export type BasisOptions = { readonly [Key in keyof FootprintBasis]?: FootprintBasis[Key] | null };

@@ -5,6 +5,7 @@ import type { Heat } from '../heat.ts';
 import type { Plant } from '../plant.ts';
 import type { Residues } from '../residues.ts';
 import type { Sheet } from '../sheet.ts';
+import { avoidedLandfill } from './avoided-landfill.ts';
 import type { Cause, Scope } from './cause.ts';
 import { energyCauses } from './energy-causes.ts';
 import { materialCauses } from './material-causes.ts';
@@ -64,5 +65,6 @@ export function footprintOf(
   });
   recycledContent(sheet, plant);
   woodUse(sheet, plant);
+  avoidedLandfill(sheet, plant);
   return reported;
 }

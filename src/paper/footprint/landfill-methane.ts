@@ -19,6 +19,21 @@ const factorIds = ['gwp', 'docf', 'mcf', 'f', 'ox', 'recovered', 'k', 'docFibre'
   (name) => `landfill.${name}`,
 );
 
+/** Methane of what of some streams is landfilled, the mill's own landfill or another's, over all time. */
+export function methaneOf(sheet: Sheet, streams: readonly Residue[]): Quantity {
+  const laid = streams.flatMap((stream) =>
+    stream.parts
+      .filter(({ destination }) => destination.kind === 'landfill')
+      .map((part) => degradableCarbon(sheet, stream.composition).times(part.share)),
+  );
+  return methaneOfCarbon(sheet, total(laid, 'tC/t'));
+}
+
+/** kg CO2 equivalent per tonne of product of so much degradable carbon in a landfill, tC/t, over all time. */
+export function methaneOfCarbon(sheet: Sheet, carbon: Quantity): Quantity {
+  return methaneOfDeposit({ ...decayOf(sheet), mass: constant('1'), carbon }).times(warmingOf(sheet));
+}
+
 /** Waste sent to others reports its methane of all time; the first year, 20 and 100 years stand beside it. */
 export function landfillMethane(sheet: Sheet, plant: Plant, streams: readonly Residue[]): LandfillMethane {
   const { route } = plant;
@@ -92,7 +107,7 @@ function warmingOf(sheet: Sheet): Quantity {
 }
 
 /** tC per tonne of product: fibre, fines and wet-strength paper, and dissolved matter; nothing else decays to methane. */
-function degradableCarbon(sheet: Sheet, composition: Flow): Quantity {
+export function degradableCarbon(sheet: Sheet, composition: Flow): Quantity {
   const input = (id: string, label: string, key: string): Quantity => factorInput(sheet, id, label, carbonFactor(key));
   const inFibre = input('landfill.docFibre', 'Degradable carbon of fibre, dry', 'landfill.doc-fibre');
   const inSolution = input(

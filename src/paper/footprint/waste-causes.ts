@@ -1,49 +1,29 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
-import { carbonFactor } from '../carbon-factors.ts';
 import { fossilCarbon as fossilFigures } from '../catalogue.ts';
-import { type Component, components, fibrous, massOf } from '../components.ts';
+import { fibrous, massOf } from '../components.ts';
 import { plainFigure } from '../figure.ts';
 import type { Plant } from '../plant.ts';
-import type { Residue, ResiduePart } from '../residue.ts';
-import { fossilOf } from '../residue-heat.ts';
 import type { Residues } from '../residues.ts';
-import { type Sheet, notNegative } from '../sheet.ts';
+import type { Sheet } from '../sheet.ts';
 import type { Cause } from './cause.ts';
-import { factorInput } from './factor-input.ts';
 import { landfillMethane } from './landfill-methane.ts';
-
-interface Sent {
-  readonly residue: Residue;
-  readonly part: ResiduePart;
-}
+import { type Sent, burningTail, fossilBurned, haulage, sentOf, sentTo, spreading } from './sent-residues.ts';
 
 /** What residues emit where they go: burned here is scope 1, everything sent to others scope 3; biogenic CO2 stands apart. */
 export function wasteCauses(sheet: Sheet, plant: Plant, residues: Residues): readonly Cause[] {
   const { route } = plant;
-  const sent = residues.streams.flatMap((residue) => residue.parts.map((part): Sent => ({ residue, part })));
-  const to = (kind: string): readonly Sent[] => sent.filter(({ part }) => part.destination.kind === kind);
+  const sent = sentOf(residues.streams);
   const methane = landfillMethane(sheet, plant, residues.streams);
   const fossilIds = Object.keys(fossilFigures).map((name) => `fossilCarbon.${name}`);
-  const burnedOutside = total(
-    to('incineration').map(({ residue, part }) => fossilIn(sheet, residue).times(part.share)),
-    'kgCO2e/t',
-  );
-  const tail = burningTail(sheet, [...to('incineration')]);
-  const own = burningTail(sheet, to('own boiler'));
-  biogenic(sheet, plant, [...to('incineration'), ...to('own boiler')]);
-  const spreading = treated(
-    sheet,
-    to('spreading'),
-    'carbon.spreading',
-    'Spreading on land, methane and nitrous oxide',
-    'treatment.spreading',
-  );
+  const outside = sentTo(sent, 'incineration');
+  const here = sentTo(sent, 'own boiler');
+  biogenic(sheet, plant, [...outside, ...here]);
   return [
     {
       id: 'burned',
       label: 'Residues burned here',
       scope: 'scope 1',
-      amount: residues.fossilCarbon.plus(own),
+      amount: residues.fossilCarbon.plus(burningTail(sheet, here)),
       factorIds: [...fossilIds, 'carbon.burning'],
       note: 'The fossil part of what the own boiler burns, with its methane and nitrous oxide.',
     },
@@ -67,7 +47,7 @@ export function wasteCauses(sheet: Sheet, plant: Plant, residues: Residues): rea
       id: 'incineration',
       label: 'Burned elsewhere',
       scope: 'scope 3',
-      amount: burnedOutside.plus(tail),
+      amount: fossilBurned(sheet, outside).plus(burningTail(sheet, outside)),
       factorIds: [...fossilIds, 'carbon.burning'],
       note: 'The fossil part of what is burned elsewhere, with its methane and nitrous oxide.',
     },
@@ -75,7 +55,7 @@ export function wasteCauses(sheet: Sheet, plant: Plant, residues: Residues): rea
       id: 'spreading',
       label: 'Spread on land',
       scope: 'scope 3',
-      amount: spreading,
+      amount: spreading(sheet, sent),
       factorIds: ['carbon.spreading'],
       note: 'Methane and nitrous oxide of spreading.',
     },
@@ -88,50 +68,6 @@ export function wasteCauses(sheet: Sheet, plant: Plant, residues: Residues): rea
       note: `Wet tonnes of ${route.label} times distance, by road.`,
     },
   ];
-}
-
-function fossilIn(sheet: Sheet, residue: Residue): Quantity {
-  const each = components.map((component: Component) =>
-    residue.composition[component].times(fossilOf(sheet, component)),
-  );
-  return total(each, 'tCO2/t').times(constant('1000', 'kgCO2e/tCO2'));
-}
-
-function burningTail(sheet: Sheet, sent: readonly Sent[]): Quantity {
-  return treated(
-    sheet,
-    sent,
-    'carbon.burning',
-    'Burning residues, methane and nitrous oxide',
-    'treatment.incineration-ch4-n2o',
-  );
-}
-
-function treated(sheet: Sheet, sent: readonly Sent[], id: string, label: string, key: string): Quantity {
-  const wet = total(
-    sent.map(({ part }) => part.wet),
-    'wet-t/t',
-  );
-  return wet.times(factorInput(sheet, id, label, carbonFactor(key)));
-}
-
-function haulage(sheet: Sheet, sent: readonly Sent[]): Quantity {
-  const road = factorInput(sheet, 'carbon.freight.road', 'Freight by road', carbonFactor('freight.road'));
-  const trips = sent
-    .filter(({ part }) => part.destination.kind !== 'own boiler')
-    .map(({ part }) => {
-      const { id, label } = part.destination;
-      const distance = sheet.input({
-        id: `destination.${id}.distance`,
-        label: 'Distance from the mill',
-        where: label,
-        unit: 'km',
-        figure: plainFigure('60', '10', '150', 'km'),
-        allowed: notNegative,
-      });
-      return part.wet.times(distance).times(constant('1', 't-km/km/wet-t'));
-    });
-  return total(trips, 't-km/t').times(road);
 }
 
 /** CO2 of burned fibre: it stands beside the scopes and in no sum. */
