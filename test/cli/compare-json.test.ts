@@ -71,7 +71,7 @@ describe('what compare --json prints', () => {
   });
 
   it('has every key described in README.md', () => {
-    const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+    const readme = readFileSync('README.md', 'utf8');
     const described = readme.slice(readme.indexOf('### What `compare --json` prints'), readme.indexOf('## Case files'));
     for (const key of new Set(keysOf(promised)))
       expect(described.includes(key) || (key.endsWith('Exact') && described.includes('exact')), key).toBe(true);

@@ -1,4 +1,3 @@
-import { fileURLToPath } from 'node:url';
 import { run } from '../../src/cli/run.ts';
 
 /** How a command ended and what it wrote. */
@@ -15,9 +14,8 @@ export async function tonne(args: readonly string[], locale = 'en'): Promise<End
   return { code, out: out.join(''), err: err.join('') };
 }
 
-export const example = (name: string): string => fileURLToPath(new URL(`../../examples/${name}`, import.meta.url));
-
-export const demonstrationFile = example('demonstration.tonne');
+// Tests run from the root of the project.
+export const demonstrationFile = 'examples/demonstration.tonne';
 
 /** What a command writes with --json. */
 export async function jsonOf(args: readonly string[]): Promise<unknown> {

@@ -1,5 +1,4 @@
 import { readFileSync, readdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { readCase } from '../../src/case/read-case.ts';
 import { writeCase } from '../../src/case/write-case.ts';
@@ -8,7 +7,8 @@ import { checksOf } from '../../src/study/checks.ts';
 import { cautionsOf } from '../../src/study/warnings.ts';
 import { demonstrationText, valueOf } from './demonstration.ts';
 
-const folder = fileURLToPath(new URL('../../examples/', import.meta.url));
+// Tests run from the root of the project.
+const folder = 'examples/';
 const examples = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.tonne'))
   .sort()
