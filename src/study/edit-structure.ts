@@ -14,6 +14,7 @@ import { compareRoutes, duplicateRoute, moveRoute, removeRoute, renameRoute } fr
 import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
 import type { Outcome } from '../case/problem.ts';
 import { usualLine, withMaterial } from '../paper/bought-material.ts';
+import { catalogueProblems } from '../paper/catalogue-problems.ts';
 import { buildModel } from '../paper/model.ts';
 import { type OpenCase, workOut } from './open-case.ts';
 
@@ -75,6 +76,8 @@ function shareOf({ content, values }: OpenCase, routeId: string): string {
 }
 
 function withoutOrphans(content: Case): Case {
+  // Names that no list holds are refused where the case is worked out; a model cannot be built on them.
+  if (catalogueProblems(content).length > 0) return content;
   const orphans = new Set(
     buildModel(content).problems.flatMap((problem) => (problem.kind === 'unknown input' ? [problem.id] : [])),
   );

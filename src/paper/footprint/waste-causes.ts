@@ -1,4 +1,4 @@
-import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { constant, total } from '../../kernel/expression/quantity.ts';
 import { fossilCarbon as fossilFigures } from '../catalogue.ts';
 import { fibrous, massOf } from '../components.ts';
 import { plainFigure } from '../figure.ts';
