@@ -1,6 +1,6 @@
 import { parseUnit } from '../kernel/units/unit.ts';
 
-/** Symbols of the model as people read them. What is not listed stands as it is. What is shown can be typed: "t CO2" is read as tCO2e. */
+/** Symbols of the model as people read them. What is not listed stands as it is. What is shown can be typed. */
 const readable: Readonly<Record<string, string>> = {
   EUR: '€',
   GBP: '£',
@@ -13,6 +13,7 @@ const readable: Readonly<Record<string, string>> = {
   a: 'year',
   kgCO2e: 'kg CO2e',
   tCO2e: 't CO2e',
+  tCO2: 't CO2',
   kgCOD: 'kg COD',
 };
 
