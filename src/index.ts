@@ -46,3 +46,6 @@ export {
 export { type EnergyUse, type UsedEnergy, energyUses } from './study/energy-use.ts';
 export { publicClaimCaution } from './wording/claim-caution-sentence.ts';
 export { type GridRegion, gridAttribution, gridRegions } from './paper/carbon-factors.ts';
+export { type BreakEven, breakEven } from './study/break-even.ts';
+export { type RestsOn, type Sensitivity, type Swing, sensitivity } from './study/sensitivity.ts';
+export { type Side, type TwoWay, mostFigures, spaced, twoWay } from './study/two-way.ts';

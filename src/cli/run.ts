@@ -4,6 +4,9 @@ import { type CompareOptions, compareCase } from './compare-case.ts';
 import { type ExplainOptions, explainQuantity } from './explain-quantity.ts';
 import { type InputsOptions, listInputs } from './list-inputs.ts';
 import { type FootprintOptions, showFootprint } from './show-footprint.ts';
+import { type BreakEvenOptions, showBreakEven } from './show-break-even.ts';
+import { type SensitivityOptions, showSensitivity } from './show-sensitivity.ts';
+import { type TableOptions, showTable } from './show-table.ts';
 import { type LineOptions, showLine } from './show-line.ts';
 import { type Console, Refusal, WrongUse } from './console.ts';
 
@@ -47,6 +50,26 @@ function program(console: Console): Command {
     .option('--json', 'print as JSON')
     .action((file: string, options: FootprintOptions) => {
       showFootprint(console, file, options);
+    });
+  withSets(root.command('sensitivity <case>').description('what each input does to a result, one at a time'))
+    .option('--result <id>', 'the result to look at', 'difference.total')
+    .option('--share <percent>', 'move every input by this share of its figure instead of over its usual range')
+    .option('--json', 'print as JSON')
+    .action((file: string, options: SensitivityOptions) => {
+      showSensitivity(console, file, options);
+    });
+  withSets(root.command('breakeven <case> [inputs...]').description('where a result turns as one input moves'))
+    .option('--result <id>', 'the result to look at', 'difference.total')
+    .option('--target <number>', 'the value at which it turns', '0')
+    .option('--json', 'print as JSON')
+    .action((file: string, inputs: string[], options: BreakEvenOptions) => {
+      showBreakEven(console, file, inputs, options);
+    });
+  withSets(root.command('table <case> <across> <down>').description('a result over two inputs, each ID=FROM..TO/COUNT'))
+    .option('--result <id>', 'the result to look at', 'difference.total')
+    .option('--json', 'print as JSON')
+    .action((file: string, across: string, down: string, options: TableOptions) => {
+      showTable(console, file, across, down, options);
     });
   withSets(
     root.command('line <case> <route> [line]').description('walk a preparation line: every stage, every component'),

@@ -93,6 +93,8 @@ export interface RouteFootprint {
     readonly withMaterials: number;
     readonly effluent: number;
     readonly elsewhere: number;
+    readonly freshId: string;
+    readonly effluentId: string;
   };
   readonly energy: readonly UsedEnergy[];
   readonly electricity: number;
@@ -113,6 +115,7 @@ export interface WasteMass {
   readonly destinations: readonly (Omit<WasteMass, 'destinations'> & {
     readonly destination: string;
     readonly label: string;
+    readonly kind: string;
   })[];
 }
 
@@ -172,6 +175,9 @@ function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprint {
   const of = (name: string): number => values.number(`${id}.${name}`);
   const origins = new Map(content.materials.map((material) => [material.id, material.origin]));
   const isRecovered = lines.some((line) => line.recipe.some((grade) => origins.get(grade.material) !== 'virgin'));
+  const isEffluentGiven = water === 'effluent given';
+  const freshName = isEffluentGiven ? 'water.fresh' : 'machine.freshWater';
+  const effluentName = isEffluentGiven ? 'effluent' : 'water.effluent';
   const contract = `${id}.footprint.powerByContract`;
   return {
     id,
@@ -203,10 +209,12 @@ function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprint {
     },
     wood: of('wood'),
     water: {
-      fresh: of(water === 'effluent given' ? 'water.fresh' : 'machine.freshWater'),
+      fresh: of(freshName),
       withMaterials: of('water.withMaterials'),
-      effluent: of(water === 'effluent given' ? 'effluent' : 'water.effluent'),
+      effluent: of(effluentName),
       elsewhere: of('water.elsewhere'),
+      freshId: `${id}.${freshName}`,
+      effluentId: `${id}.${effluentName}`,
     },
     energy: energyByUse(open, id),
     electricity: of('electricity.total'),
@@ -272,7 +280,12 @@ function wasteMass({ values, content }: OpenCase, routeId: string): WasteMass {
     const [dryId, wetId] = [wasteIdOf(routeId, 'dry', destination), wasteIdOf(routeId, 'wet', destination)];
     return { dry: values.number(dryId), wet: values.number(wetId), dryId, wetId };
   };
-  const destinations = content.destinations.map(({ id, label }) => ({ destination: id, label, ...mass(id) }));
+  const destinations = content.destinations.map(({ id, label, kind }) => ({
+    destination: id,
+    label,
+    kind,
+    ...mass(id),
+  }));
   return { ...mass(), destinations };
 }
 

@@ -1,0 +1,42 @@
+import { type InputDeclaration, inForce } from '../kernel/graph/input-declaration.ts';
+
+/** How far an input is moved: to the ends of its usual range, or by the same share of its figure. */
+export type RangeMethod = 'usual range' | 'share either way';
+
+/** Ends of an input in its entry unit. `convention` where no judged range exists and a share of the figure stands in for it. */
+export interface InputRange {
+  readonly low: number;
+  readonly high: number;
+  readonly convention: boolean;
+}
+
+export const conventionalShare = 0.2;
+
+/**
+ * The range of an input for a study: its usual range, or its figure and a share of it either way, kept within what is allowed. Null where
+ * there is no figure, or the figure is nothing and no range says how far it could move.
+ */
+export function inputRange(
+  input: InputDeclaration,
+  method: RangeMethod,
+  share: number = conventionalShare,
+): InputRange | null {
+  const figure = Number(inForce(input) ?? NaN);
+  if (!Number.isFinite(figure)) return null;
+  const { low, high } = input.usual;
+  const judged = low !== null && high !== null && Number(low) < Number(high);
+  if (method === 'usual range' && judged) return { low: Number(low), high: Number(high), convention: false };
+  if (figure === 0) return null;
+  const reach = Math.abs(figure) * share;
+  const range = withinAllowed(input, figure - reach, figure + reach);
+  return range.low < range.high ? { ...range, convention: method === 'usual range' } : null;
+}
+
+function withinAllowed({ allowed }: InputDeclaration, low: number, high: number): { low: number; high: number } {
+  const inside = (value: number): number => {
+    const least = Number(allowed.least ?? allowed.above ?? -Infinity);
+    const most = Number(allowed.most ?? allowed.below ?? Infinity);
+    return Math.min(most, Math.max(least, value));
+  };
+  return { low: inside(low), high: inside(high) };
+}

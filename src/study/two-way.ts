@@ -1,0 +1,52 @@
+import { blockedPlan, laneCount, lanesOf, runBlock, varies } from '../kernel/tape/blocked.ts';
+import { compileTape } from '../kernel/tape/compile.ts';
+import { inputPlace, resultSlot } from '../kernel/tape/tape.ts';
+import type { OpenCase } from './open-case.ts';
+
+/** One side of a table: an input and the figures it takes, in its entry unit. */
+export interface Side {
+  readonly id: string;
+  readonly figures: readonly number[];
+}
+
+/** A result over two inputs: `cells[r][c]` is at `down.figures[r]` and `across.figures[c]`. */
+export interface TwoWay {
+  readonly result: string;
+  readonly across: Side;
+  readonly down: Side;
+  readonly cells: readonly (readonly number[])[];
+}
+
+export const mostFigures = 101;
+
+/** A table of a result over two inputs, up to 101 by 101, worked in blocks over what the two inputs reach. */
+export function twoWay(open: OpenCase, resultId: string, across: Side, down: Side): TwoWay {
+  const tape = compileTape(open.model.graph, [resultId]);
+  const slot = resultSlot(tape, resultId);
+  const [acrossPlace, downPlace] = [inputPlace(tape, across.id), inputPlace(tape, down.id)];
+  const plan = blockedPlan(tape, [acrossPlace, downPlace], [slot]);
+  const count = across.figures.length * down.figures.length;
+  const values = new Float64Array(count).fill(plan.base[slot] ?? NaN);
+  const [left, right] = [lanesOf(plan, acrossPlace), lanesOf(plan, downPlace)];
+  for (let start = 0; start < count && varies(plan, slot); start += laneCount) {
+    const lanes = Math.min(laneCount, count - start);
+    for (let lane = 0; lane < lanes; lane += 1) {
+      const cell = start + lane;
+      left[lane] = (across.figures[cell % across.figures.length] ?? NaN) * (tape.inputFactors[acrossPlace] ?? 1);
+      right[lane] =
+        (down.figures[Math.floor(cell / across.figures.length)] ?? NaN) * (tape.inputFactors[downPlace] ?? 1);
+    }
+    runBlock(plan, lanes);
+    values.set(lanesOf(plan, slot).subarray(0, lanes), start);
+  }
+  const cells = down.figures.map((_, r) => [
+    ...values.subarray(r * across.figures.length, (r + 1) * across.figures.length),
+  ]);
+  return { result: resultId, across, down, cells };
+}
+
+/** Evenly spaced figures from one end to the other, both included. */
+export function spaced(from: number, to: number, count: number): readonly number[] {
+  if (count < 2) return [from];
+  return Array.from({ length: count }, (_, k) => (k === count - 1 ? to : from + ((to - from) * k) / (count - 1)));
+}
