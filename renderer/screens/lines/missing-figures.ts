@@ -15,6 +15,11 @@ export function missingFigures(stage: StageBalance, inputs: readonly InputView[]
   const missing = stage.accepts.flatMap(({ component, label }): MissingFigure[] => {
     if (isWasher) return [{ id: `${stage.id}.passage.${component}`, label: `${label} that passes`, unit: '%' }];
     if (!isCascade) return [{ id: `${stage.id}.removal.${component}`, label: `${label} removed`, unit: '%' }];
+    // The fibre parts by the reject rate, which is there already.
+    if (component === 'fibre') return [];
+    // A component parts by one figure only: where somebody wrote one, a second would contradict it.
+    const laws = ['quotient', 'exponent', 'efficiency'].map((law) => `${stage.id}.${law}.${component}`);
+    if (inputs.some(({ id, touched }) => touched && laws.includes(id))) return [];
     const byLaw = present.has(`${stage.id}.exponent.${component}`)
       ? []
       : [{ id: `${stage.id}.quotient.${component}`, label: `${label}: separation quotient`, unit: '1' }];
