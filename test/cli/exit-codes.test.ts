@@ -1,4 +1,5 @@
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { demonstrationText } from '../examples/demonstration.ts';
@@ -37,8 +38,6 @@ describe('a command that is done', () => {
 describe('a case that has problems ends every command with 1 and a sentence:', () => {
   const faults: { name: string; path: string; says: RegExp }[] = [];
   beforeAll(async () => {
-    const { mkdtemp } = await import('node:fs/promises');
-    const { tmpdir } = await import('node:os');
     const folder = await mkdtemp(join(tmpdir(), 'tonne-'));
     const write = async (name: string, content: string | Uint8Array): Promise<string> => {
       await writeFile(join(folder, name), content);
@@ -59,10 +58,7 @@ describe('a case that has problems ends every command with 1 and a sentence:', (
       { name: 'Latin-1', path: await write('d.tonne', Uint8Array.of(0x7b, 0xfc, 0x7d)), says: /not text in UTF-8/u },
       { name: 'empty', path: await write('e.tonne', ''), says: /cannot be read as JSON/u },
     );
-    return async () => {
-      const { rm } = await import('node:fs/promises');
-      await rm(folder, { recursive: true });
-    };
+    return () => rm(folder, { recursive: true });
   });
 
   it.each(commands.map((args) => ({ name: args[0] ?? '', args })))('$name', async ({ name, args }) => {
