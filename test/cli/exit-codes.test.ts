@@ -11,6 +11,7 @@ const commands: readonly (readonly string[])[] = [
   ['compare', file],
   ['inputs', file],
   ['explain', file, 'virgin.cost.water.fresh'],
+  ['footprint', file],
   ['line', file, 'recovered'],
   ['check', file],
 ];
