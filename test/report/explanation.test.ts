@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Explanation, type OpenCase, changeInput, explain, restoreDefault } from '../../src/index.ts';
 import { demonstration, valueOf } from '../examples/demonstration.ts';
-import { readEquation } from './read-equation.ts';
+import { readEquation } from '../wording/read-equation.ts';
 
 const open = demonstration();
 const ids = [...open.model.graph.positions.keys()];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Amount, type OpenCase, type Spread, restoreDefault, spreadOf } from '../../src/index.ts';
+import { type Amount, type OpenCase, type Spread, changeInput, restoreDefault, spreadOf } from '../../src/index.ts';
 import { Decimal } from '../../src/kernel/evaluate/decimal-settings.ts';
 import { areAlike } from '../../src/study/rounding.ts';
 import { demonstration, valueOf } from '../examples/demonstration.ts';
@@ -154,6 +154,16 @@ describe('the spread of the demonstration case', () => {
       'General inflation: 0 % is outside what is usual, 1 to 4.',
       'capital.inflation',
     ]);
+  });
+
+  it('keeps a line that is nothing on both pages while an input sets it, so that there is a place to give it', () => {
+    const without = valueOf(changeInput(open, 'recovered.capital', '0'));
+    const capital = spreadOf(without)
+      .groups.flatMap((group) => group.rows)
+      .find(({ key }) => key === 'capital.capital');
+
+    expect([capital?.base?.amount.perTonne, capital?.with?.amount.perTonne]).toEqual([0, 0]);
+    expect(capital?.with?.driver).toEqual({ kind: 'input', id: 'recovered.capital' });
   });
 
   it('shows what can be worked out beside what cannot', () => {
