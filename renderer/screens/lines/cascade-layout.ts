@@ -54,13 +54,16 @@ export interface CascadeLayout {
   readonly backAt: (number: number) => number;
 }
 
-const inlet = 92;
-const outlet = 70;
+const inlet = 76;
+const outlet = 52;
+// Room for two figures between two boxes, and for a name in each.
+const gap = 42;
+const narrowestStep = 104;
 
 export function layOutCascade(stage: Pick<StageBalance, 'levels'>, width: number): CascadeLayout {
   const count = Math.max(stage.levels.length, 1);
-  const step = Math.max((width - inlet - outlet) / count, 118);
-  const box = { width: Math.min(step - 56, 108), height: 42, top: 66 };
+  const step = Math.max((width - inlet - outlet) / count, narrowestStep);
+  const box = { width: Math.min(step - gap, 108), height: 42, top: 66 };
   const boxes = stage.levels.map(({ number, forward }, place) => ({ number, forward, x: inlet + step * place }));
   const goesBack = boxes.some(({ number, forward }) => number > 1 && !forward);
   const under = box.top + box.height;

@@ -8,7 +8,7 @@ interface StageWords {
   readonly kind: string;
 }
 
-export const stageWords: Readonly<Record<StageKind, StageWords>> = {
+const stageWords: Readonly<Record<StageKind, StageWords>> = {
   'slushing pulper': { verb: 'Slush', kind: 'Slushing pulper' },
   'vat pulper': { verb: 'Pulp', kind: 'Vat pulper' },
   'drum pulper': { verb: 'Pulp', kind: 'Drum pulper' },
