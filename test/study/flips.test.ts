@@ -73,7 +73,12 @@ describe('break-even', () => {
 
   it('says none where the result never turns in the range', () => {
     expect(turnsAt('recovered.machine.dose.starch')).toEqual([]);
-    expect(breakEven(story, 'difference.total', 'product.tonnes')?.crossings).toEqual([]);
+    expect(turnsAt('price.heat')).toEqual([]);
+  });
+
+  // Only people are paid by the year: recovered is cheaper by 49.4621 a tonne before them, and 1.0 million a year dearer in them.
+  it('of the yearly tonnes is where the people of the longer line eat the gain', () => {
+    expect(turnsAt('product.tonnes')[0]).toBeCloseTo(1_000_000 / 49.46213, 0);
   });
 
   it('is nothing for an input that the result does not depend on', () => {
