@@ -118,6 +118,7 @@ function drums(open: OpenCase): readonly ProcessCaution[] {
   );
 }
 
+/** Of what enters the drum, not of what was fed to the stage before it. */
 function enteringShare(
   { values }: OpenCase,
   line: LineResult,
@@ -126,7 +127,9 @@ function enteringShare(
 ): number {
   const before = line.stages[place - 1];
   const number = (id: string): number => (values.has(id) ? values.number(id) : 0);
-  if (before !== undefined) return number(`${before.id}.accepts.${component}`) / number(`${before.id}.feed`);
+  const drum = line.stages[place];
+  if (before !== undefined && drum !== undefined)
+    return number(`${before.id}.accepts.${component}`) / number(`${drum.id}.feed`);
   return line.grades.reduce((sum, { material }) => {
     const id = `${line.id}.grade.${material}.share`;
     return sum + (values.has(id) ? values.number(id) : 1) * number(`material.${material}.${component}`);

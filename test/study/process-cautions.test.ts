@@ -1,183 +1,208 @@
 import { describe, expect, it } from 'vitest';
-import type { Case, Stage } from '../../src/case/case.ts';
-import { type OpenCase, changeInput } from '../../src/index.ts';
+import type { Stage } from '../../src/case/case.ts';
+import { type OpenCase, changeInput, problemSentence } from '../../src/index.ts';
+import { selfSustainingFire, usualEdgeLoad, usualLineYields } from '../../src/paper/usual-results.ts';
 import { workOut } from '../../src/study/open-case.ts';
 import { type ProcessCaution, processCautions } from '../../src/study/process-cautions.ts';
-import { demonstration, valueOf } from '../examples/demonstration.ts';
-import { smallCase } from '../support/small-case.ts';
+import { processCautionSentence } from '../../src/wording/process-caution-sentence.ts';
+import { demonstration, problemsOf, valueOf } from '../examples/demonstration.ts';
+import { type SmallCase, smallCase } from '../support/small-case.ts';
 
-const whole = demonstration();
-const withFigures = (figures: Readonly<Record<string, string>>, from = whole): OpenCase =>
-  Object.entries(figures).reduce((open, [id, typed]) => valueOf(changeInput(open, id, typed)), from);
-const ofKind = <Kind extends ProcessCaution['kind']>(open: OpenCase, kind: Kind) =>
-  processCautions(open).filter((caution): caution is Extract<ProcessCaution, { kind: Kind }> => caution.kind === kind);
+type Figures = Readonly<Record<string, string>>;
+const slush: readonly Stage[] = [{ id: 'slush', like: 'pumps' }];
+const worked = (figures: Figures, more: Partial<SmallCase> = {}): OpenCase =>
+  valueOf(workOut(smallCase({ stages: slush, ...more, figures })));
 
-/** The demonstration case with other stages in the line of mixed papers. */
-function withTrain(change: (stages: readonly Stage[]) => readonly Stage[]): OpenCase {
-  const content: Case = {
-    ...whole.content,
-    routes: whole.content.routes.map((route) => ({
-      ...route,
-      lines: route.lines.map((line) => (line.id === 'mixed' ? { ...line, stages: change(line.stages) } : line)),
-    })),
-  };
-  return valueOf(workOut(content));
+function ofKind<Kind extends ProcessCaution['kind']>(open: OpenCase, kind: Kind) {
+  return processCautions(open).filter((each): each is Extract<ProcessCaution, { kind: Kind }> => each.kind === kind);
 }
 
-describe('an unusual line yield', () => {
-  // Usual for board: 88 to 95 %. Of mixed papers with much unusable matter less remains.
-  it('is told of a recovered line, with what is usual', () => {
-    const open = withFigures({ 'material.mixed.lights': '12' });
-    const value = open.values.number('recovered.mixed.yield') * 100;
-    expect(value).toBeLessThan(88);
+describe('a line yield', () => {
+  const yieldOf = (lost: string, origin: 'post-consumer' | 'pre-consumer' | 'virgin' = 'post-consumer') =>
+    ofKind(worked({ 'mill.line.slush.removal.fibre': lost }, { materials: [{ origin }] }), 'unusual yield').filter(
+      ({ about }) => about === 'mill.line.yield',
+    );
 
-    expect(ofKind(open, 'unusual yield')).toEqual([
-      {
-        kind: 'unusual yield',
-        about: 'recovered.mixed.yield',
-        where: 'Recovered middle ply, Mixed papers and boards',
-        value,
-        low: 88,
-        high: 95,
-      },
-    ]);
+  it.each([
+    { lost: '3.9 %', told: true },
+    { lost: '4.1 %', told: false },
+    { lost: '11.9 %', told: false },
+    { lost: '12.1 %', told: true },
+  ])('that loses $lost where 4 to 12 % are usual for liner: remarked on is $told', ({ lost, told }) => {
+    expect(usualLineYields.get('liner')).toEqual({ low: 88, high: 96 });
+    expect(yieldOf(lost)).toHaveLength(told ? 1 : 0);
   });
 
-  it('is not told of a usual one, nor of virgin pulp, which loses next to nothing', () => {
-    expect(whole.values.number('virgin.bskp.yield') * 100).toBeGreaterThan(95);
-    expect(ofKind(whole, 'unusual yield')).toEqual([]);
+  it('says what, where, and what is usual', () => {
+    const [caution] = yieldOf('20 %', 'pre-consumer');
+
+    expect(caution).toMatchObject({ where: 'Mill, Line', low: 88, high: 96 });
+    expect(caution?.value).toBeCloseTo(80, 10);
+    expect(processCautionSentence(caution!)).toMatch(/^Mill, Line: a line yield of 80 % is outside .* 88 to 96 %/u);
+  });
+
+  it('of virgin pulp is held against no range of recovered paper', () => {
+    expect(yieldOf('0.1 %', 'virgin')).toEqual([]);
+  });
+
+  it('that cannot be worked out is no remark but a failure of its own', () => {
+    expect(yieldOf('100 %')).toEqual([]);
   });
 });
 
 describe('a drum pulper', () => {
-  const drum = withTrain(([first, ...rest]) => [{ ...first!, like: 'drum' }, ...rest]);
+  const drum = (figures: Figures, before: readonly Stage[] = []) =>
+    ofKind(worked(figures, { stages: [...before, { id: 'pulp', like: 'drum' }] }), 'unsuited to a drum');
 
-  it('is told what does not suit it: wires, and wet-strength paper', () => {
-    // 0.3 % of wire and 2.8 % of wet-strength paper come with mixed papers; a drum bears 0.1 % and 2 %.
-    expect(ofKind(drum, 'unsuited to a drum').map(({ component, share }) => [component, share.toFixed(3)])).toEqual([
-      ['wire', '0.300'],
-      ['wetStrength', '2.800'],
-    ]);
+  it.each([
+    { component: 'wire', share: '0.1 %', told: 0 },
+    { component: 'wire', share: '0.11 %', told: 1 },
+    { component: 'wetStrength', share: '2 %', told: 0 },
+    { component: 'wetStrength', share: '2.1 %', told: 1 },
+  ])('fed with $share of $component is remarked on $told times', ({ component, share, told }) => {
+    expect(drum({ [`material.paper.${component}`]: share })).toHaveLength(told);
   });
 
-  it('is not told where the furnish has less', () => {
-    const clean = withFigures({ 'material.mixed.wire': '0.05', 'material.mixed.wetStrength': '1' }, drum);
+  it('is told the share of what comes to it, after what the stages before took out', () => {
+    // 0.08 % of the paper is wire; half of the mass, all ash, goes before the drum: 0.08/0.5 = 0.16 %.
+    const [caution, ...more] = drum(
+      { 'material.paper.wire': '0.08 %', 'material.paper.ash': '50 %', 'mill.line.sift.removal.ash': '100 %' },
+      [{ id: 'sift', like: 'pumps' }],
+    );
 
-    expect(ofKind(clean, 'unsuited to a drum')).toEqual([]);
-  });
-
-  it('is not told of a vat', () => {
-    expect(ofKind(whole, 'unsuited to a drum')).toEqual([]);
+    expect(more).toEqual([]);
+    expect(caution?.share).toBeCloseTo(0.16, 12);
   });
 });
 
 describe('a residue in the own boiler', () => {
-  it('is told when it gives too little heat as fired to burn by itself', () => {
-    const open = withFigures({ 'residue.primary.to.boiler': '50 %' });
+  // Fibre of 17 GJ a dry tonne: 17 d - 2.443 (1 - d) per wet tonne is 4.5 at a dryness of 35.708 %, and nothing at 12.565 %.
+  const burning = (dryness: string, share = '100 %') =>
+    ofKind(
+      worked(
+        {
+          'mill.line.slush.removal.fibre': '10 %',
+          'residue.coarse.to.boiler': share,
+          'residue.coarse.dryness': dryness,
+          'heatingValue.fibre': '17 GJ/bdt',
+        },
+        {
+          destinations: [
+            { id: 'tip', label: 'Tip', kind: 'gate-fee plant' },
+            { id: 'boiler', label: 'Own boiler', kind: 'own boiler' },
+          ],
+        },
+      ),
+      'burns badly',
+    );
 
-    // Primary sludge of the recovered route holds more ash: 4.46 GJ a wet tonne as fired, against 4.90 of the virgin route.
-    expect(open.values.number('virgin.residue.primary.firedValue')).toBeGreaterThan(4.5);
-    expect(ofKind(open, 'burns badly')).toEqual([
-      {
-        kind: 'burns badly',
-        about: 'recovered.residue.primary.firedValue',
-        where: 'Recovered middle ply',
-        label: 'Effluent primary sludge',
-        value: open.values.number('recovered.residue.primary.firedValue'),
-      },
-    ]);
-    expect(open.values.number('recovered.residue.primary.firedValue')).toBeLessThan(4.5);
-  });
-
-  it('is not told when it burns well, or goes elsewhere', () => {
-    expect(whole.values.number('recovered.residue.coarse.firedValue')).toBeGreaterThan(4.5);
-    expect(ofKind(whole, 'burns badly')).toEqual([]);
-  });
-});
-
-describe('a limit for the product', () => {
   it.each([
-    { limit: 'recovered.limit.ash', figure: '1 %', about: 'recovered.productAsh', unit: '%' },
-    {
-      limit: 'recovered.limit.macroStickies',
-      figure: '0.000001',
-      about: 'recovered.product.macroStickies',
-      unit: 'kg/t',
-    },
-    { limit: 'recovered.limit.dirt', figure: '0.000001', about: 'recovered.product.dirt', unit: 'kg/t' },
-  ])('$limit is told when it is exceeded, and not when it is kept', ({ limit, figure, about, unit }) => {
-    const scale = unit === '%' ? 100 : 1;
-    const value = whole.values.number(about) * scale;
-    expect(value).toBeGreaterThan(0);
-
-    const [caution, ...more] = ofKind(withFigures({ [limit]: figure }), 'above limit');
-    expect(more).toEqual([]);
-    expect(caution).toMatchObject({ about, unit, where: 'Recovered middle ply', limit: Number.parseFloat(figure) });
-    expect(caution?.value).toBeCloseTo(value, 12);
-    expect(ofKind(withFigures({ [limit]: String(value * 1.01) }), 'above limit')).toEqual([]);
+    { dryness: '36 %', told: 0 },
+    { dryness: '35 %', told: 1 },
+    { dryness: '12 %', told: 1 },
+  ])('at a dryness of $dryness is remarked on $told times', ({ dryness, told }) => {
+    expect(selfSustainingFire).toBe(4.5);
+    expect(burning(dryness)).toHaveLength(told);
   });
 
-  it('that nobody set is not looked at', () => {
-    expect(ofKind(whole, 'above limit')).toEqual([]);
+  it('that is too wet to give any heat is told to take heat', () => {
+    const [caution] = burning('10 %');
+
+    expect(caution?.value).toBeCloseTo(17 * 0.1 - 2.443 * 0.9, 10);
+    expect(processCautionSentence(caution!)).toContain('too wet to burn');
   });
-});
 
-describe('a delivery above the moisture at which it is refused', () => {
-  it('is told, and one below it is not', () => {
-    const refusal = { 'material.mixed.moistureRefusal': '15 %' };
-
-    expect(ofKind(withFigures({ ...refusal, 'material.mixed.moisture': '16' }), 'too wet to accept')).toEqual([
-      {
-        kind: 'too wet to accept',
-        about: 'material.mixed.moisture',
-        where: 'Mixed papers and boards',
-        value: 16,
-        limit: 15,
-      },
-    ]);
-    expect(ofKind(withFigures({ ...refusal, 'material.mixed.moisture': '15' }), 'too wet to accept')).toEqual([]);
+  it('is not looked at where nothing of it is burned', () => {
+    expect(burning('10 %', '0 %')).toEqual([]);
   });
 });
 
 describe('a refiner', () => {
-  it('is told an edge load outside what is usual, where the length of its cutting edges is known', () => {
-    const refined = (edgeLength: string): OpenCase =>
-      valueOf(
-        workOut(
-          smallCase({
-            stages: [
-              { id: 'refiner', like: 'refiner-sw', power: 'net and no-load' },
-              { id: 'pumps', like: 'pumps' },
-            ],
-            figures: { 'mill.line.refiner.noLoad': '100 kW', 'mill.line.refiner.edgeLength': `${edgeLength} km/s` },
-          }),
-        ),
-      );
-    // 1 kW of net power over 1 km/s is 1 J/m.
-    const one = refined('1');
-    const power = one.values.number('mill.line.refiner.net') * one.values.number('mill.line.refiner.throughput');
-    expect(one.values.number('mill.line.refiner.edgeLoad')).toBeCloseTo(power, 6);
+  // 100 kWh/t net on 12.27 t/h (100,000 t/a in 8150 h) is 1227 kW; over 1000 km/s that is 1.227 J/m.
+  const refiner = (edge: string) =>
+    ofKind(
+      worked(
+        {
+          'product.hours': '8150 h/a',
+          'mill.line.refine.net': '100 kWh/bdt',
+          'mill.line.refine.noLoad': '200 kW',
+          'mill.line.refine.edgeLength': edge,
+        },
+        { stages: [{ id: 'refine', like: 'refiner-sw', power: 'net and no-load' }] },
+      ),
+      'edge load',
+    );
 
-    expect(ofKind(refined(String(power / 2)), 'edge load')).toEqual([]);
-    expect(ofKind(refined(String(power / 5)), 'edge load')).toMatchObject([
-      { about: 'mill.line.refiner.edgeLoad', where: 'Mill, Line', low: 0.2, high: 4.2 },
-    ]);
-    expect(ofKind(refined(String(power * 10)), 'edge load').map(({ value }) => value.toFixed(3))).toEqual(['0.100']);
+  it.each([
+    { edge: '1000 km/s', told: [] },
+    { edge: '250 km/s', told: [4.908] },
+    { edge: '7000 km/s', told: [0.175] },
+  ])('with edges of $edge is remarked on for $told J/m', ({ edge, told }) => {
+    expect(usualEdgeLoad).toEqual({ low: 0.2, high: 4.2 });
+    expect(refiner(edge).map(({ value }) => Number(value.toFixed(3)))).toEqual(told);
+  });
+});
+
+describe('a limit set for the product', () => {
+  const figures = {
+    'material.paper.inkLarge': '0.4 %',
+    'material.paper.macroStickies': '0.2 %',
+    'material.paper.ash': '12 %',
+  };
+
+  it.each([
+    { limit: 'mill.limit.dirt', over: '3.9 kg/t', at: '4 kg/t', value: 4, unit: 'kg/t' },
+    { limit: 'mill.limit.macroStickies', over: '1.9 kg/t', at: '2 kg/t', value: 2, unit: 'kg/t' },
+    { limit: 'mill.limit.ash', over: '11.9 %', at: '12 %', value: 12, unit: '%' },
+  ])('of $over ($limit) is remarked on at $value $unit, and one of $at is kept', ({ limit, over, at, value, unit }) => {
+    const [caution, ...more] = ofKind(worked({ ...figures, [limit]: over }), 'above limit');
+
+    expect(more).toEqual([]);
+    expect(caution).toMatchObject({ unit, where: 'Mill' });
+    expect(caution?.value).toBeCloseTo(value, 10);
+    expect(ofKind(worked({ ...figures, [limit]: at }), 'above limit')).toEqual([]);
+  });
+
+  it('that nobody set is not looked for', () => {
+    expect(ofKind(worked(figures), 'above limit')).toEqual([]);
+  });
+
+  it('below nothing is refused', () => {
+    const [problem] = problemsOf(changeInput(worked(figures), 'mill.limit.dirt', '-1'));
+
+    expect(problemSentence(problem)).toContain('at least 0');
+  });
+});
+
+describe('paper that is wetter than agreed', () => {
+  it.each([
+    { moisture: '14 %', told: [] },
+    { moisture: '16 %', told: [16] },
+  ])('with $moisture against a ceiling of 15 %', ({ moisture, told }) => {
+    const open = worked({ 'material.paper.moisture': moisture, 'material.paper.moistureRefusal': '15 %' });
+
+    expect(ofKind(open, 'too wet to accept').map(({ value }) => Math.round(value))).toEqual(told);
   });
 });
 
 describe('figures from memory', () => {
-  it('are counted, and replaced ones no longer', () => {
-    const [before] = ofKind(whole, 'from memory');
-    const recalled = whole.model.graph.inputs.filter(
-      ({ given, usual }) => (given?.provenance ?? usual.provenance).status === 'memory',
+  it('are counted and named, until somebody gives one with a source', () => {
+    const before = demonstration();
+    const [all] = ofKind(before, 'from memory');
+    const after = valueOf(
+      changeInput(before, 'carbon.inFibre', '0.45', { status: 'read', source: 'Own laboratory, 2026' }),
     );
-    expect(before?.count).toBe(recalled.length);
-    expect(before?.labels).toEqual(recalled.map(({ label }) => label));
+    const [left] = ofKind(after, 'from memory');
 
-    const first = recalled[0]!;
-    const measured = { status: 'measured', source: 'Own laboratory' } as const;
-    const after = valueOf(changeInput(whole, first.id, first.usual.value ?? '', measured));
-    expect(ofKind(after, 'from memory')[0]?.count ?? 0).toBe(recalled.length - 1);
+    expect(all?.labels).toContain('Carbon in dry fibre');
+    expect(left?.count).toBe((all?.count ?? NaN) - 1);
+    expect(left?.labels).not.toContain('Carbon in dry fibre');
   });
+});
+
+it('none of them stops a case: every one leaves a cost to be read', () => {
+  const open = worked({ 'material.paper.wire': '1 %' }, { stages: [{ id: 'pulp', like: 'drum' }] });
+
+  expect(processCautions(open).length).toBeGreaterThan(1);
+  expect(open.values.number('mill.cost.total')).toBeGreaterThan(0);
 });
