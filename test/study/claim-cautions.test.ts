@@ -1,64 +1,176 @@
 import { describe, expect, it } from 'vitest';
-import { DecimalReading } from '../../src/kernel/evaluate/decimal.ts';
-import { Failure } from '../../src/kernel/evaluate/failure.ts';
-import { type OpenCase, changeInput } from '../../src/index.ts';
+import type { Case, GivenInput } from '../../src/case/case.ts';
+import { type OpenCase, changeInput, editStructure, problemSentence, startCase } from '../../src/index.ts';
+import { carbonFactor } from '../../src/paper/carbon-factors.ts';
 import { type ClaimCaution, claimCautions } from '../../src/study/claim-cautions.ts';
-import { demonstration, valueOf } from '../examples/demonstration.ts';
+import { workOut } from '../../src/study/open-case.ts';
+import { claimCautionSentence } from '../../src/wording/claim-caution-sentence.ts';
+import { problemsOf, valueOf } from '../examples/demonstration.ts';
 
-const whole = demonstration();
-const ofKind = <Kind extends ClaimCaution['kind']>(open: OpenCase, kind: Kind) =>
-  claimCautions(open).filter((caution): caution is Extract<ClaimCaution, { kind: Kind }> => caution.kind === kind);
-const factors = whole.model.graph.inputs.filter(({ usual }) => usual.provenance.details?.['boundary'] !== undefined);
+const start = (virgin: string, recovered: string): OpenCase =>
+  valueOf(
+    startCase({ title: 'A claim', virgin, recovered, tonnesPerYear: '100000', currency: 'EUR', priceYear: '2024' }),
+  );
+const testliner = start('kraftliner', 'testliner');
 
-describe('a public claim on carbon', () => {
-  it('is too close to call where the ranges of the factors leave more open than parts the routes', () => {
-    // By hand: every factor to either end of its range, half the swings added as squares.
-    const { graph } = whole.model;
-    const place = graph.positions.get(caution(whole).about) ?? -1;
-    const at = (id: string, figure: string): number => {
-      const found = new DecimalReading(graph, new Map([[id, figure]])).at(place);
-      return found instanceof Failure ? NaN : found.toNumber();
-    };
-    const squares = factors.map(({ id, usual }) =>
-      usual.low === null || usual.high === null ? 0 : ((at(id, usual.high) - at(id, usual.low)) / 2) ** 2,
+function ofKind<Kind extends ClaimCaution['kind']>(open: OpenCase, kind: Kind) {
+  return claimCautions(open).filter((each): each is Extract<ClaimCaution, { kind: Kind }> => each.kind === kind);
+}
+
+const sourced = { status: 'read', source: 'Supplier declaration, 2026' } as const;
+const given = (open: OpenCase, figures: Readonly<Record<string, GivenInput>>) => {
+  const content: Case = { ...open.content, inputs: { ...open.content.inputs, ...figures } };
+  return workOut(content);
+};
+const withPulp = (value: string): OpenCase => valueOf(changeInput(testliner, 'material.ukp.carbon', value, sourced));
+
+/** The doubt worked out anew: every factor to the ends of its range alone, half the swings as squares. */
+function doubtOf(open: OpenCase): number {
+  const factors = open.model.graph.inputs.filter(({ usual }) => usual.provenance.details?.['boundary'] !== undefined);
+  const squares = factors.map(({ id, usual, entryUnit }) => {
+    const at = (figure: string | null): number =>
+      valueOf(given(open, { [id]: { value: figure ?? '', unit: entryUnit, ...sourced } })).values.number(
+        'difference.footprint.total',
+      );
+    return ((at(usual.high) - at(usual.low)) / 2) ** 2;
+  });
+  return Math.sqrt(squares.reduce((sum, square) => sum + square, 0));
+}
+
+describe('a difference in carbon', () => {
+  it('within the doubt of the factors is too close to call, with both told', () => {
+    const [caution] = ofKind(testliner, 'too close to call');
+
+    expect(caution?.difference).toBe(testliner.values.number('difference.footprint.total'));
+    expect(Math.abs(caution?.difference ?? NaN)).toBeLessThan(caution?.doubt ?? NaN);
+    expect(claimCautionSentence(caution!)).toMatch(
+      /differ by 174 kg CO2e .* less than the 195 .* Neither can be called better/u,
     );
-    const doubt = Math.sqrt(squares.reduce((sum, square) => sum + square, 0));
-    const apart = whole.values.number(caution(whole).about);
-
-    const told = ofKind(whole, 'too close to call');
-    expect(told.length).toBe(Math.abs(apart) < doubt ? 1 : 0);
-    for (const found of told) {
-      expect(found.difference).toBeCloseTo(apart, 6);
-      expect(found.doubt).toBeCloseTo(doubt, 6);
-    }
   });
 
-  it('counts the factors in force that nobody has a source for, and not those that were replaced', () => {
-    const [before] = ofKind(whole, 'unsourced factors');
-    const weak = factors.filter(({ given, usual }) =>
-      ['practice', 'memory', 'none'].includes((given?.provenance ?? usual.provenance).status),
-    );
-    expect(before).toMatchObject({ count: weak.length });
+  it('is held against a doubt that can be worked out by hand', () => {
+    const [caution] = ofKind(testliner, 'too close to call');
 
-    const first = weak.find(({ usual }) => usual.value !== null)!;
-    const after = valueOf(
-      changeInput(whole, first.id, first.usual.value ?? '', { status: 'measured', source: 'Meter' }),
-    );
-    expect(ofKind(after, 'unsourced factors')).toMatchObject([{ count: weak.length - 1, of: before?.of }]);
+    expect(caution?.doubt).toBeCloseTo(doubtOf(testliner), 6);
   });
 
-  it('names the years of the defaults, each once and in order, where they are of several', () => {
-    const [told] = ofKind(whole, 'mixed years');
-    const years = factors.flatMap(({ usual }) => usual.provenance.details?.['year'] || []);
+  it('grows out of it where the pulp is dirtier, and falls back into it where it is cleaner', () => {
+    expect(ofKind(withPulp('600'), 'too close to call')).toEqual([]);
+    expect(ofKind(withPulp('250'), 'too close to call')).toHaveLength(1);
+  });
 
-    expect(told?.years.length).toBeGreaterThan(1);
-    expect(told?.years).toEqual([...new Set(told?.years)].sort());
-    expect(years).toEqual(expect.arrayContaining([...(told?.years ?? [])]));
+  it('is no close call between a route and its own copy, where no factor leaves anything open', () => {
+    const twice = valueOf(editStructure(testliner, { kind: 'duplicate route', route: 'recovered' }));
+    const faced = valueOf(editStructure(twice, { kind: 'compare routes', base: 'recovered', with: 'recovered-2' }));
+
+    expect(ofKind(faced, 'too close to call')).toEqual([]);
   });
 });
 
-function caution(open: OpenCase): ClaimCaution {
-  const [first] = claimCautions(open);
-  if (first === undefined) throw new Error('Nothing is said about carbon');
-  return first;
-}
+describe('years of factors', () => {
+  const inputs = testliner.model.graph.inputs;
+  const yearOf = (id: string): string =>
+    inputs.find((input) => input.id === id)?.usual.provenance.details?.['year'] ?? '';
+
+  it('that are mixed are named, oldest first', () => {
+    const [caution] = ofKind(testliner, 'mixed years');
+
+    expect(caution?.years).toEqual(['2006', '2023', '2024', '2025']);
+    expect(claimCautionSentence(caution!)).toContain('2006, 2023, 2024, 2025');
+  });
+
+  it('are of one set where every factor of another year is replaced', () => {
+    const others = inputs.filter(({ id }) => !['', '2025'].includes(yearOf(id)));
+    const replaced = Object.fromEntries(
+      others.map(({ id, usual, entryUnit }) => [id, { value: usual.value ?? '0', unit: entryUnit, ...sourced }]),
+    );
+
+    expect(others.length).toBeGreaterThanOrEqual(3);
+    expect(ofKind(valueOf(given(testliner, replaced)), 'mixed years')).toEqual([]);
+  });
+
+  it('are not asked of warming potentials and of decay, which belong to no set', () => {
+    const timeless = inputs.filter(({ id }) => id.startsWith('landfill.'));
+    const replaced = Object.fromEntries(
+      timeless.map(({ id, usual, entryUnit }) => [id, { value: usual.value ?? '0', unit: entryUnit, ...sourced }]),
+    );
+
+    expect(timeless.length).toBeGreaterThan(6);
+    expect(ofKind(valueOf(given(testliner, replaced)), 'mixed years')).toEqual(ofKind(testliner, 'mixed years'));
+  });
+});
+
+describe('factors without a source to quote', () => {
+  const [before] = ofKind(testliner, 'unsourced factors');
+  const after = (status: 'read' | 'practice') =>
+    ofKind(
+      valueOf(changeInput(testliner, 'material.ukp.carbon', '300', { status, source: 'A letter' })),
+      'unsourced factors',
+    )[0];
+
+  it('are counted, of all that are used', () => {
+    expect(before?.count).toBeGreaterThan(5);
+    expect(before?.of).toBeGreaterThan(before?.count ?? NaN);
+    expect(claimCautionSentence(before!)).toMatch(/^\d+ of \d+ carbon factors are common practice or from memory/u);
+  });
+
+  it('are one fewer where one was read somewhere, and as many where the new one is common practice too', () => {
+    expect(after('read')).toMatchObject({ count: (before?.count ?? NaN) - 1, of: before?.of });
+    expect(after('practice')).toEqual(before);
+  });
+});
+
+describe('a factor that somebody gives', () => {
+  it.each(['carbon.grid', 'material.ukp.carbon', 'carbon.freight.road', 'landfill.gwp', 'carbon.burning'])(
+    'is refused without a source: %s',
+    (id) => {
+      const [problem, ...more] = problemsOf(changeInput(testliner, id, '5'));
+
+      expect(more).toEqual([]);
+      expect(problem.kind).toBe('no source');
+      expect(problemSentence(problem)).toContain(id);
+      expect(changeInput(testliner, id, '5', sourced).ok).toBe(true);
+    },
+  );
+
+  it('is refused with nothing but blanks for a source', () => {
+    const [problem] = problemsOf(changeInput(testliner, 'carbon.grid', '0.5', { status: 'read', source: '  ' }));
+
+    expect(problem.kind).toBe('no source');
+  });
+
+  it.each([
+    { id: 'carbon.burning', key: 'refused.incineration-haulage', wanted: 'treatment', unit: 'kgCO2e/wet-t' },
+    { id: 'carbon.spreading', key: 'freight.road', wanted: 'treatment', unit: 'kgCO2e/wet-t' },
+    {
+      id: 'material.occ.carbon',
+      key: 'refused.recycling-haulage',
+      wanted: 'collection and sorting',
+      unit: 'kgCO2e/t-ar',
+    },
+    {
+      id: 'material.occ.carbon',
+      key: 'refused.closed-loop-board',
+      wanted: 'collection and sorting',
+      unit: 'kgCO2e/t-ar',
+    },
+    { id: 'carbon.grid', key: 'electricity.upstream', wanted: 'generation of electricity', unit: 'kgCO2e/kWh' },
+  ])('is refused by name where it takes in something else: $key for $id', ({ id, key, wanted, unit }) => {
+    const { value, boundary } = carbonFactor(key);
+    const figure = { value, unit, ...sourced };
+
+    const [problem, ...more] = problemsOf(given(testliner, { [id]: { ...figure, boundary } }));
+
+    expect(more).toEqual([]);
+    expect(problem).toMatchObject({ kind: 'wrong boundary', id, given: boundary, wanted });
+    expect(problemSentence(problem)).toContain(`takes in ${boundary} and cannot stand for it`);
+    expect(given(testliner, { [id]: { ...figure, boundary: wanted } }).ok).toBe(true);
+  });
+
+  it('is refused for both at once, where it has neither source nor boundary', () => {
+    const figure = { value: '5', unit: 'kgCO2e/wet-t', boundary: 'transport only' };
+    const kinds = problemsOf(given(testliner, { 'carbon.burning': figure })).map(({ kind }) => kind);
+
+    expect(kinds).toEqual(['no source', 'wrong boundary']);
+  });
+});
