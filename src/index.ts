@@ -40,7 +40,6 @@ export {
   type Footprint,
   type RouteFootprint,
   type StreamMass,
-  type WasteMass,
   footprint,
 } from './study/footprint.ts';
 export { type EnergyUse, type UsedEnergy, energyUses } from './study/energy-use.ts';

@@ -1,8 +1,10 @@
 import {
+  basisChoices,
   caseText,
   changeInput,
   editStructure,
   explain,
+  footprint,
   lineBalance,
   openCase,
   problemSentence,
@@ -31,7 +33,8 @@ export class EngineDesk {
       const kept = this.#kept.get(text);
       return this.#take(kept === undefined ? openCase(text) : { ok: true, value: kept });
     },
-    change: ({ id, typed }) => this.#take(changeInput(this.#current(), id, typed)),
+    change: ({ id, typed, source }) =>
+      this.#take(changeInput(this.#current(), id, typed, source === undefined ? {} : { status: 'read', source })),
     restore: ({ id }) => this.#take(restoreDefault(this.#current(), id)),
     explain: ({ ids }) => ids.map((id) => explain(this.#current(), id)),
     structure: ({ edit }) => this.#take(editStructure(this.#current(), edit)),
@@ -39,6 +42,7 @@ export class EngineDesk {
       routes: routeOutlines(this.#current()),
       balance: lineBalance(this.#current(), route, line),
     }),
+    footprint: () => ({ footprint: footprint(this.#current()), choices: basisChoices() }),
     choices: () => choices(),
     start: (wanted) => this.#take(startCase(wanted)),
   };

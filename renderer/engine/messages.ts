@@ -1,17 +1,20 @@
-import type { Edit, Explanation, LineBalance, NewCase, Spread } from '../../src/index.ts';
+import type { BasisChoices, Edit, Explanation, Footprint, LineBalance, NewCase, Spread } from '../../src/index.ts';
 import type { Choices } from './choices.ts';
 import type { RouteOutline } from './route-outline.ts';
 
 /** What the screen may ask of the engine, by name. */
 export interface Questions {
   readonly open: { readonly text: string };
-  readonly change: { readonly id: string; readonly typed: string };
+  /** `source` says where the figure was read; a carbon factor is refused without one. */
+  readonly change: { readonly id: string; readonly typed: string; readonly source?: string | undefined };
   readonly restore: { readonly id: string };
   readonly explain: { readonly ids: readonly string[] };
   /** A change of what is there: stages, lines, grades, routes. */
   readonly structure: { readonly edit: Edit };
   /** The routes of the case, and the balance of one line. */
   readonly line: { readonly route: string; readonly line: string };
+  /** Waste, energy and carbon of every route, and what a footprint can rest on. */
+  readonly footprint: Record<string, never>;
   /** What the program's own lists offer. */
   readonly choices: Record<string, never>;
   /** A case from the program's own lists. */
@@ -33,6 +36,11 @@ export interface LineAnswer {
   readonly balance: LineBalance | null;
 }
 
+export interface FootprintAnswer {
+  readonly footprint: Footprint;
+  readonly choices: BasisChoices;
+}
+
 export interface Answers {
   readonly open: CaseAnswer;
   readonly change: CaseAnswer;
@@ -40,6 +48,7 @@ export interface Answers {
   readonly explain: readonly (Explanation | null)[];
   readonly structure: CaseAnswer;
   readonly line: LineAnswer;
+  readonly footprint: FootprintAnswer;
   readonly choices: Choices;
   readonly start: CaseAnswer;
 }

@@ -7,6 +7,8 @@ import { readSum } from './read-sum.ts';
 interface Doubt {
   readonly sentences: readonly string[];
   readonly choices: readonly EntryChoice[];
+  /** Whether it would be taken with a source named beside it. */
+  readonly asksSource?: boolean;
 }
 
 /** What is being typed into one slot. The figure in force stays until what is typed can be read and is allowed. */
@@ -59,12 +61,12 @@ export class Entry implements OpenEntry {
     return this.commit();
   }
 
-  async commit(): Promise<boolean> {
+  async commit(source?: string): Promise<boolean> {
     if (this.#draft === null) return true;
     const reading = readEntry(this.#draft, this.#book.numbers.decimalMark);
     switch (reading.kind) {
       case 'read':
-        return this.choose(reading.typed);
+        return this.choose(reading.typed, source);
       case 'either':
         this.#doubt = { sentences: [reading.sentence], choices: reading.choices };
         return false;
@@ -75,11 +77,12 @@ export class Entry implements OpenEntry {
   }
 
   /** Puts a reading in force, unless the engine refuses it. */
-  async choose(typed: string): Promise<boolean> {
+  async choose(typed: string, source?: string): Promise<boolean> {
     const drafted = this.#draft;
-    const sentences = await this.#book.session.change(this.#input().id, typed);
+    const sentences = await this.#book.session.change(this.#input().id, typed, source);
     if (sentences.length > 0) {
-      this.#doubt = { sentences, choices: [] };
+      const asksSource = this.#input().boundary !== undefined;
+      this.#doubt = { sentences, choices: [], asksSource };
       return false;
     }
     // Typing may have gone on while the engine worked; then there is a newer draft to keep.

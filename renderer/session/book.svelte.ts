@@ -8,6 +8,7 @@ import { EntryInHand } from './entry-in-hand.ts';
 import { Folding } from './folding.svelte.ts';
 import { LinePlace } from './line-place.svelte.ts';
 import { Pages } from './pages.svelte.ts';
+import { WastePlace } from './waste-place.svelte.ts';
 
 /** Everything the screens share: the case, its file, how numbers are written, and the entry being typed. */
 export class Book {
@@ -17,6 +18,7 @@ export class Book {
   readonly inHand = new EntryInHand();
   readonly pages = new Pages();
   readonly linePlace = new LinePlace();
+  readonly wastePlace = new WastePlace();
   readonly announcer = new Announcer();
   readonly #host: Host;
   #locale = $state.raw('en');

@@ -1,7 +1,7 @@
 import type { Edit, NewCase, Spread } from '../../src/index.ts';
 import type { EngineClient } from '../engine/engine-client.ts';
 import type { Choices } from '../engine/choices.ts';
-import type { CaseAnswer, CaseState, LineAnswer } from '../engine/messages.ts';
+import type { CaseAnswer, CaseState, FootprintAnswer, LineAnswer } from '../engine/messages.ts';
 import { History } from './history.svelte.ts';
 import { Working } from './working.svelte.ts';
 
@@ -55,10 +55,10 @@ export class CaseSession {
     return this.#begin(() => this.#engine.ask('start', wanted));
   }
 
-  /** Types a figure over an input. Returns why it was refused, if it was. */
-  change(id: string, typed: string): Promise<readonly string[]> {
+  /** Types a figure over an input, and where it was read if that is known. Returns why it was refused, if it was. */
+  change(id: string, typed: string, source?: string): Promise<readonly string[]> {
     return this.#edit(
-      () => this.#engine.ask('change', { id, typed }),
+      () => this.#engine.ask('change', source === undefined ? { id, typed } : { id, typed, source }),
       () => this.#labelOf(id),
     );
   }
@@ -81,6 +81,11 @@ export class CaseSession {
   /** The routes of the case and one of their lines, as of now; null when a newer answer is on its way. */
   line(route: string, line: string): Promise<LineAnswer | null> {
     return this.#engine.askNewest('line', { route, line });
+  }
+
+  /** Waste, energy and carbon as of now; null when a newer answer is on its way. */
+  footprint(): Promise<FootprintAnswer | null> {
+    return this.#engine.askNewest('footprint', {});
   }
 
   choices(): Promise<Choices> {
