@@ -39,7 +39,8 @@ function computedHeat(sheet: Sheet, place: StagePlace, entry: StageEntry): Stage
   const defaults =
     entry.heat !== undefined && 'from' in entry.heat
       ? entry.heat
-      : { consistency: entry.consistency, from: plainFigure('50', '40', '60', 'C'), to: entry.temperature };
+      : // The loop is as warm as its stages: where nobody says otherwise, stock comes as warm as it leaves.
+        { consistency: entry.consistency, from: entry.temperature, to: entry.temperature };
   const input = (name: string, label: string, unit: string, figure: Figure, allowed: object): Quantity =>
     sheet.input({ id: `${place.id}.${name}`, label, where, unit, figure, allowed });
   const upToPressure = { least: '0', most: '150' };
