@@ -39,10 +39,27 @@ function lineProblems(line: unknown, at: string, materials: Names): Problem[] {
   return [
     ...repeated(`${at}.stages`, namesOf(line, 'stages', 'id')),
     ...repeated(`${at}.recipe`, namesOf(line, 'recipe', 'material')),
+    ...listAt(line, 'stages').flatMap((stage, place) => forwardProblems(stage, `${at}.stages.${String(place)}`)),
     ...listAt(line, 'recipe').flatMap((grade, place) =>
       missing(`${at}.recipe.${String(place)}.material`, valueAt(grade, 'material'), 'material', materials),
     ),
   ];
+}
+
+/** Single stages that go forward must be among those the cascade has; how many it has by default, the program's list of stages says. */
+function forwardProblems(stage: unknown, at: string): Problem[] {
+  const levels = valueAt(stage, 'levels');
+  if (typeof levels !== 'number') return [];
+  return listAt(stage, 'forward').flatMap((number, place): Problem[] => {
+    if (typeof number !== 'number' || number <= levels) return [];
+    const allowed =
+      levels < 2
+        ? 'none, for there is one single stage'
+        : levels === 2
+          ? '2'
+          : `a single stage from 2 to ${String(levels)}`;
+    return [{ kind: 'wrong form', path: `${at}.forward.${String(place)}`, given: String(number), allowed }];
+  });
 }
 
 /** The names in a list; null in place of one that cannot be read, and of the whole where there is no list. */

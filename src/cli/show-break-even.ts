@@ -25,9 +25,14 @@ export function showBreakEven(
   const wanted =
     inputs.length > 0 ? inputs.map((id) => inputOf(open, id)) : open.model.graph.inputs.map((input) => input.id);
   const found = wanted.flatMap((id) => breakEven(open, result, id, target) ?? []);
-  console.say(
-    options.json === true ? `${JSON.stringify(found, null, 2)}\n` : page(found, result, target, console.locale),
-  );
+  if (options.json === true) {
+    console.say(`${JSON.stringify(found, null, 2)}\n`);
+    return;
+  }
+  // Of all inputs of a case most do not move a result; of those asked for by name each is answered.
+  const still = inputs.filter((id) => !found.some((each) => each.id === id));
+  const table = found.length === 0 ? [] : [page(found, result, target, console.locale)];
+  console.say([...table, ...still.map((id) => `${id} does not move ${result}.\n`)].join('\n'));
 }
 
 function page(found: readonly BreakEven[], result: string, target: number, locale: string): string {

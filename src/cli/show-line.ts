@@ -43,7 +43,7 @@ function unknown(what: string, given: string, known: readonly string[]): Refusal
 
 function page(line: LineBalance, locale: string): string {
   const number = (value: number, decimals: number): string => formatNumber(value, { locale, decimals });
-  const head = `${line.routeLabel}: ${line.label}\nline yield ${number(line.yield * 100, 2)} %; fibre yield ${number(line.fibreYield * 100, 2)} %; ${number(line.feed, 4)} bdt fed per t of product; ${number(line.electricityPerFeed, 1)} kWh per bdt fed`;
+  const head = `${line.routeLabel}: ${line.label}\nline yield ${number(line.yield * 100, 2)} %; fibre yield ${number(line.fibreYield * 100, 2)} %; ${fedTo(line, number)}`;
   const stages = line.stages.map((stage) => [
     stage.label,
     number(stage.entersTotal, 2),
@@ -71,6 +71,13 @@ function page(line: LineBalance, locale: string): string {
     `What leaves where\n${balance}`,
     ...line.stages.flatMap((stage) => levelsPage(stage, number)),
   ].join('\n\n');
+}
+
+/** A line with a share of nothing is fed nothing, and draws nothing. */
+function fedTo({ feed, electricityPerFeed }: LineBalance, number: (value: number, decimals: number) => string): string {
+  return feed === 0
+    ? 'nothing is fed to it: its share of the stock is 0 %'
+    : `${number(feed, 4)} bdt fed per t of product; ${number(electricityPerFeed, 1)} kWh per bdt fed`;
 }
 
 function levelsPage(

@@ -13,7 +13,10 @@ export interface TableOptions {
 /** Prints a result over two inputs. Each side is written ID=FROM..TO or ID=FROM..TO/COUNT, in the input's own unit. */
 export function showTable(console: Console, file: string, across: string, down: string, options: TableOptions): void {
   const open = wholly(openWithSets(file, options.set));
-  const found = twoWay(open, resultOf(open, options.result), sideOf(open, across), sideOf(open, down));
+  const [acrossSide, downSide] = [sideOf(open, across), sideOf(open, down)];
+  if (acrossSide.id === downSide.id)
+    throw new WrongUse(`A table takes two different inputs; "${acrossSide.id}" was given for both sides.`);
+  const found = twoWay(open, resultOf(open, options.result), acrossSide, downSide);
   if (options.json === true) {
     console.say(`${JSON.stringify(found, null, 2)}\n`);
     return;

@@ -22,7 +22,7 @@ export function explain(open: OpenCase, id: string, locale = 'en'): Explanation 
   return {
     ...step,
     exact: open.values.exact(id),
-    failure: value instanceof Failure ? failureSentence(originOf(graph, value), value.reason) : null,
+    failure: value instanceof Failure ? whyNot(graph, value) : null,
     note: nodeNamed(graph, id).declaration?.note ?? step.input?.note ?? '',
     ingredients: ingredients(graph, id).map((node) => stepOf(open, node, locale)),
     goesInto: madeOf(graph, id).map((node) => ({
@@ -101,8 +101,9 @@ function labelOf(node: Node): string {
 }
 
 /** What a failure began in, and of what: a share or a rate is there many times over. */
-function originOf(graph: Graph, { at }: Failure): string {
+function whyNot(graph: Graph, { at, reason }: Failure): string {
   const origin = failureOrigin(graph, at);
-  if (origin === null) return 'A figure';
-  return origin.where === undefined ? origin.label : `${origin.label} (${origin.where})`;
+  if (origin === null) return failureSentence('A figure', reason);
+  const name = origin.where === undefined ? origin.label : `${origin.label} (${origin.where})`;
+  return failureSentence(name, reason, origin.id);
 }

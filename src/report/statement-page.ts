@@ -10,6 +10,7 @@ export function statementPage(comparison: Comparison, spread: Spread, locale: st
     heading(comparison, spread, locale),
     ledger(spread, locale),
     verdict(spread, locale),
+    notCompared(comparison, spread, locale),
     physical(comparison, locale),
     residues(comparison, locale),
     closing(spread),
@@ -66,6 +67,16 @@ function verdict({ difference, with: other, base, currency }: Spread, locale: st
   return `If both make the same product (not confirmed), ${other.label} costs ${amount} ${currency} a tonne ${word} than ${base.label}: ${yearly} million a year.`;
 }
 
+/** Routes of the case that stand on neither side of the ledger, with what they cost. */
+function notCompared({ routes, currency }: Comparison, { base, with: other }: Spread, locale: string): string {
+  const left = routes.filter(({ id }) => id !== base.id && id !== other.id);
+  if (left.length === 0) return '';
+  const told = left.map(
+    ({ label, totals }) => `${label} ${formatNumber(totals.costPerTonne, { locale, decimals: 2 })} ${currency} a tonne`,
+  );
+  return `Compared above are ${base.label} and ${other.label}. Not compared: ${told.join('; ')}. Their lines are in the JSON.`;
+}
+
 function physical({ routes }: Comparison, locale: string): string {
   const number = (value: number, decimals: number): string => formatNumber(value, { locale, decimals });
   const rows: readonly (readonly [string, (route: Comparison['routes'][number]) => string])[] = [
@@ -108,7 +119,10 @@ function residues({ routes }: Comparison, locale: string): string {
         `${route.label}: ${residue.label}`,
         formatNumber(residue.dry * 1000, { locale, decimals: 2 }),
         formatNumber(residue.wet * 1000, { locale, decimals: 2 }),
-        residue.destination.map(({ id }) => id).join(', '),
+        residue.destination
+          .filter(({ wet }) => wet > 0)
+          .map((destination) => destination.label)
+          .join(', '),
       ]),
   );
   const words = ['Residues', 'to'];
@@ -122,7 +136,10 @@ function residues({ routes }: Comparison, locale: string): string {
 }
 
 function closing({ warnings, checks }: Spread): string {
-  const laws = checks.map((law) => `${law.kept ? 'yes' : 'NO'}: ${law.label.toLowerCase()}`).join('; ');
+  const laws =
+    checks.length === 0
+      ? 'No balance is checked while figures are missing.'
+      : checks.map((law) => `${law.kept ? 'yes' : 'NO'}: ${law.label.toLowerCase()}`).join('; ');
   const look = warnings.map((warning) => `  ${warning.sentence}`).join('\n');
   return warnings.length === 0 ? laws : `${laws}\nTo look at:\n${look}`;
 }

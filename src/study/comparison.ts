@@ -42,7 +42,7 @@ export interface RouteComparison {
     readonly label: string;
     readonly dry: number;
     readonly wet: number;
-    readonly destination: readonly { readonly id: string; readonly wet: number }[];
+    readonly destination: readonly { readonly id: string; readonly label: string; readonly wet: number }[];
   }[];
   readonly purchased: readonly {
     readonly material: string;
@@ -142,6 +142,7 @@ function routeComparison({ content, values }: OpenCase, { plant, statement, resi
       wet: values.number(`${id}.residue.${residue.stream}.wet`),
       destination: residue.parts.map((part) => ({
         id: part.destination.id,
+        label: part.destination.label,
         wet: values.number(`${id}.residue.${residue.stream}.wet.${part.destination.id}`),
       })),
     })),

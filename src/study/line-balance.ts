@@ -60,6 +60,7 @@ export interface LineBalance {
   readonly stages: readonly StageBalance[];
   /** What goes to the blend chest. */
   readonly stock: readonly ComponentMass[];
+  /** kWh per bdt fed; NaN, in JSON null, where nothing is fed. */
   readonly electricityPerFeed: number;
   readonly leavesTotal: number;
 }

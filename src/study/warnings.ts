@@ -1,8 +1,10 @@
+import type { Origin } from '../case/case.ts';
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { type ClaimCaution, claimCautions } from './claim-cautions.ts';
 import { failureOrigin } from './failure-origin.ts';
+import { stageThatEmpties } from './emptied-line.ts';
 import type { OpenCase } from './open-case.ts';
 import { type ProcessCaution, processCautions } from './process-cautions.ts';
 
@@ -10,7 +12,12 @@ import { type ProcessCaution, processCautions } from './process-cautions.ts';
 export type Caution =
   | ProcessCaution
   | ClaimCaution
-  | { readonly kind: 'list price'; readonly about: string; readonly material: string }
+  | {
+      readonly kind: 'list price';
+      readonly about: string;
+      readonly material: string;
+      readonly origin: Origin;
+    }
   | {
       readonly kind: 'unusual figure';
       readonly about: string;
@@ -37,6 +44,8 @@ export type Caution =
       readonly label: string;
       readonly where: string;
       readonly reason: Reason;
+      /** The stage of a line after which nothing is left, where that is why. */
+      readonly emptiedBy?: string;
     };
 
 export function cautionsOf(open: OpenCase): readonly Caution[] {
@@ -64,7 +73,8 @@ function gaps({ gaps: found, model }: OpenCase): readonly Caution[] {
  * Where failures of named quantities began, each once; a missing figure is told as a gap. A step without a name may fail unnoticed: it
  * can stand in the branch of a choice that is not taken.
  */
-function failures({ model, values }: OpenCase): readonly Caution[] {
+function failures(open: OpenCase): readonly Caution[] {
+  const { model, values } = open;
   const origins = new Map<number, Failure>();
   for (const node of model.graph.nodes) {
     if (node.declaration === null) continue;
@@ -73,12 +83,14 @@ function failures({ model, values }: OpenCase): readonly Caution[] {
   }
   return [...origins.values()].map(({ at, reason }): Caution => {
     const named = failureOrigin(model.graph, at);
+    const emptiedBy = stageThatEmpties(open, named?.id ?? '');
     return {
       kind: 'cannot be worked out',
       about: named?.id ?? '',
       label: named?.label ?? 'A figure',
       where: named?.where ?? '',
       reason,
+      ...(emptiedBy === undefined ? {} : { emptiedBy }),
     };
   });
 }
@@ -95,7 +107,7 @@ function listPrices({ content, model }: OpenCase): readonly Caution[] {
         used.has(material.id) &&
         !model.graph.positions.has(`material.${material.id}.discount`),
     )
-    .map((material) => ({ kind: 'list price', about: `material.${material.id}.price`, material: material.label }));
+    .map(({ id, label, origin }) => ({ kind: 'list price', about: `material.${id}.price`, material: label, origin }));
 }
 
 function unusualFigures({ model }: OpenCase): readonly Caution[] {

@@ -11,7 +11,9 @@ import { unitLabel } from './unit-label.ts';
 export function cautionSentence(caution: Caution): string {
   switch (caution.kind) {
     case 'list price':
-      return `${caution.material}: a list price without a discount. Recovered paper is quoted as traded, so a list price makes the other route look cheaper than it is.`;
+      return caution.origin === 'virgin'
+        ? `${caution.material}: a list price without a discount. Recovered paper is quoted as traded, so a list price makes the other route look cheaper than it is.`
+        : `${caution.material}: a list price without a discount. What a mill agrees on lies below the list, so this price makes recovered paper look dearer than it is.`;
     case 'unusual figure': {
       const { input, given } = caution;
       const unit = unitLabel(input.entryUnit);
@@ -25,7 +27,9 @@ export function cautionSentence(caution: Caution): string {
     case 'no figure':
       return `${placed(caution)} has no figure yet; what is made of it cannot be worked out.`;
     case 'cannot be worked out':
-      return failureSentence(placed(caution), caution.reason);
+      return caution.emptiedBy === undefined
+        ? failureSentence(placed(caution), caution.reason, caution.about)
+        : `${placed(caution)} cannot be worked out: nothing is left after "${caution.emptiedBy}", which removes all that comes to it.`;
     case 'too close to call':
     case 'mixed years':
     case 'unsourced factors':

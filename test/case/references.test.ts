@@ -45,6 +45,19 @@ describe('names that are said twice', () => {
     ]);
   });
 
+  it('are no single stages that a cascade does not have', () => {
+    const problems = problemsAfter((content) => {
+      const stages = at(content, 'routes.1.lines.0.stages') as unknown as Record<string, unknown>[];
+      stages.push({ id: 'two', like: 'slots', levels: 3, forward: [2, 5] });
+      stages.push({ id: 'one', like: 'slots', levels: 1, forward: [2] });
+    });
+
+    expect(problems).toMatchObject([
+      { kind: 'wrong form', given: '5', allowed: 'a single stage from 2 to 3' },
+      { kind: 'wrong form', given: '2', allowed: 'none, for there is one single stage' },
+    ]);
+  });
+
   it('may be the same in two lines, two routes and two lists', () => {
     expect(
       problemsAfter((content) => {

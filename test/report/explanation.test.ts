@@ -151,7 +151,7 @@ describe('a working that fails', () => {
     const over = valueOf(changeInput(open, 'virgin.bskp.share', '95'));
 
     expect(explained('virgin.cost.total', over).failure).toBe(
-      'Share of the dry fresh stock (Virgin middle ply, Bleached chemi-thermomechanical) cannot be worked out: it comes to \u22120.15; possible is at least 0.',
+      'Share of the dry fresh stock (Virgin middle ply, Bleached chemi-thermomechanical) cannot be worked out: it takes what the others leave, and they already take 115 %.',
     );
     expect(explained('recovered.cost.total', over).failure).toBeNull();
   });

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { type OpenCase, changeInput, compare, formatNumber, restoreDefault, spreadOf } from '../../src/index.ts';
+import {
+  type OpenCase,
+  changeInput,
+  compare,
+  editStructure,
+  formatNumber,
+  restoreDefault,
+  spreadOf,
+} from '../../src/index.ts';
 import { statementPage } from '../../src/report/statement-page.ts';
 import { workOut } from '../../src/study/open-case.ts';
 import { demonstration, valueOf } from '../examples/demonstration.ts';
@@ -70,8 +78,26 @@ describe('the page of a comparison', () => {
     expect(cells(line('Yield, Recovered middle ply: Mixed papers and boards, %'))[1]).toBe(
       ((recovered?.lines.at(-1)?.yield ?? NaN) * 100).toFixed(1),
     );
-    expect(cells(line('Recovered middle ply: Coarse screen rejects')).at(-1)).toBe('incineration, boiler');
+    expect(cells(line('Recovered middle ply: Coarse screen rejects')).at(-1)).toBe('Outside incineration, Own boiler');
     expect(page).not.toContain('Virgin middle ply: Coarse screen rejects');
+  });
+
+  it('leaves out destinations that get nothing', () => {
+    const toBoiler = valueOf(changeInput(open, 'residue.coarse.to.boiler', '100'));
+    const row = pageOf(toBoiler)
+      .split('\n')
+      .find((each) => each.startsWith('Recovered middle ply: Coarse screen rejects'));
+
+    expect(cells(row ?? '').at(-1)).toBe('Own boiler');
+  });
+
+  it('says which routes are compared where there are more, and what the others cost', () => {
+    expect(page).not.toContain('Not compared');
+    const more = valueOf(editStructure(open, { kind: 'duplicate route', route: 'recovered' }));
+
+    expect(pageOf(more)).toContain(
+      'Compared above are Virgin middle ply and Recovered middle ply. Not compared: Recovered middle ply (copy) 982.49 EUR a tonne.',
+    );
   });
 
   it('closes with the laws and what to look at', () => {
@@ -101,6 +127,6 @@ describe('the page of a comparison', () => {
 
     expect(gap).toContain('The difference cannot be worked out yet.');
     expect(gap).toMatch(/Whole cost +1,042\.85 +not yet +not yet +not yet/u);
-    expect(gap).toMatch(/NO: costs add up/u);
+    expect(gap).toMatch(/No balance is checked/u);
   });
 });

@@ -58,6 +58,13 @@ describe('what cannot be worked out', () => {
     ]);
   });
 
+  it('names the stage that leaves nothing of a line', () => {
+    const stages = ['first', 'second', 'third'].map((id) => ({ id, like: 'pumps', label: `The ${id}` }));
+    const open = valueOf(workOut(smallCase({ stages, figures: { 'mill.line.second.removal.fibre': '100 %' } })));
+
+    expect(ofKind(open, 'cannot be worked out')).toMatchObject([{ about: 'mill.line.yield', emptiedBy: 'The second' }]);
+  });
+
   it('does not count the branch of a choice that is not taken', () => {
     // At a rate of nothing the annuity would divide by nothing; the even charge is taken instead.
     const open = withFigures({ 'capital.rate': '0', 'capital.inflation': '0' });
@@ -103,8 +110,14 @@ describe('a list price', () => {
     const open = valueOf(workOut(asList('bskp')));
 
     expect(ofKind(open, 'list price')).toEqual([
-      { kind: 'list price', about: 'material.bskp.price', material: 'Bleached softwood kraft' },
+      { kind: 'list price', about: 'material.bskp.price', material: 'Bleached softwood kraft', origin: 'virgin' },
     ]);
+  });
+
+  it('of recovered paper is told as such', () => {
+    const open = valueOf(workOut(asList('mixed')));
+
+    expect(ofKind(open, 'list price')).toMatchObject([{ about: 'material.mixed.price', origin: 'post-consumer' }]);
   });
 
   it('with a discount is not', () => {

@@ -13,7 +13,7 @@ const place = { about: 'x', where: 'Mill, Line' };
 /** One of every kind: a kind that is missing here does not compile. */
 const everyKind: Told = {
   'list price': {
-    caution: { kind: 'list price', about: 'material.bskp.price', material: 'Softwood kraft' },
+    caution: { kind: 'list price', about: 'material.bskp.price', material: 'Softwood kraft', origin: 'virgin' },
     says: 'Softwood kraft: a list price without a discount. Recovered paper is quoted as traded, so a list price makes the other route look cheaper than it is.',
   },
   'unusual figure': {
@@ -95,6 +95,32 @@ describe('a caution', () => {
     expect(
       cautionSentence({ kind: 'no figure', about: 'product.tonnes', label: 'Tonnes', where: '', unit: 't/a' }),
     ).toBe('Tonnes has no figure yet; what is made of it cannot be worked out.');
+  });
+
+  it('says of a list price of recovered paper what it does to that paper', () => {
+    expect(cautionSentence({ kind: 'list price', about: 'x', material: 'Mixed papers', origin: 'post-consumer' })).toBe(
+      'Mixed papers: a list price without a discount. What a mill agrees on lies below the list, so this price makes recovered paper look dearer than it is.',
+    );
+  });
+
+  it('says what the others take of a share that is to take the rest', () => {
+    const reason = { kind: 'outside', value: '-0.15', bounds: { least: '0' } } as const;
+    const told = (about: string) =>
+      cautionSentence({ kind: 'cannot be worked out', about, label: 'Share', where: '', reason });
+
+    for (const id of ['mill.line.share', 'mill.line.grade.occ.share', 'mill.residue.coarse.wet.landfill'])
+      expect(told(id)).toBe('Share cannot be worked out: it takes what the others leave, and they already take 115 %.');
+    expect(told('mill.line.shareless')).toContain('it comes to \u22120.15');
+  });
+
+  it('names the stage that leaves nothing of a line', () => {
+    const reason = { kind: 'outside', value: '0', bounds: { above: '0' } } as const;
+
+    expect(
+      cautionSentence({ kind: 'cannot be worked out', ...place, label: 'Line yield', reason, emptiedBy: 'Washer' }),
+    ).toBe(
+      'Line yield (Mill, Line) cannot be worked out: nothing is left after "Washer", which removes all that comes to it.',
+    );
   });
 
   it('tells bale wire and wet-strength paper apart, and what burns badly from what does not burn', () => {
