@@ -13,14 +13,20 @@ import {
 import { compareRoutes, duplicateRoute, moveRoute, removeRoute, renameRoute } from '../case/edits/route-edits.ts';
 import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
 import type { Outcome } from '../case/problem.ts';
+import { readCase } from '../case/read-case.ts';
+import { writeCase } from '../case/write-case.ts';
 import { usualLine, withMaterial } from '../paper/bought-material.ts';
 import { catalogueProblems } from '../paper/catalogue-problems.ts';
 import { buildModel } from '../paper/model.ts';
 import { type OpenCase, workOut } from './open-case.ts';
 
-/** Changes the structure of a case and works it out anew. Figures that no longer belong to anything go with what they belonged to. */
+/**
+ * Changes the structure of a case and works it out anew. Figures that no longer belong to anything go with what they belonged to. What
+ * could not be saved and read again is refused, as it would be in a file.
+ */
 export function editStructure(open: OpenCase, edit: Edit): Outcome<OpenCase> {
-  return workOut(withoutOrphans(edited(open, edit)));
+  const kept = readCase(writeCase(edited(open, edit)));
+  return kept.ok ? workOut(withoutOrphans(kept.value)) : kept;
 }
 
 function edited(open: OpenCase, edit: Edit): Case {
@@ -71,7 +77,8 @@ function edited(open: OpenCase, edit: Edit): Case {
 /** The share that the balancing line has now, in per cent, to nine digits: it becomes a figure of its own. */
 function shareOf({ content, values }: OpenCase, routeId: string): string {
   const balance = content.routes.find((route) => route.id === routeId)?.balance ?? '';
-  const share = values.number(`${routeId}.${balance}.share`);
+  const id = `${routeId}.${balance}.share`;
+  const share = values.has(id) ? values.number(id) : NaN;
   return Number.isFinite(share) ? String(Number((share * 100).toPrecision(9))) : '0';
 }
 

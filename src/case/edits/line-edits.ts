@@ -1,6 +1,6 @@
 import type { Case, Line, Route } from '../case.ts';
 import { withInputsCopied, withoutInputsOf } from './given-inputs.ts';
-import { freshId, idsOf, inserted, moved } from './lists.ts';
+import { copyLabel, freshId, idsOf, inserted, moved } from './lists.ts';
 import { lineOf, onLine, onRoute } from './parts.ts';
 
 /** A new line joins with no share yet: what it takes, the balancing line gives. */
@@ -38,7 +38,7 @@ export function duplicateLine(content: Case, routeId: string, lineId: string): C
   const at = route.lines.indexOf(original) + 1;
   const longer = onRoute(content, routeId, (found) => ({
     ...found,
-    lines: inserted(found.lines, at, { ...original, id, label: `${original.label} (copy)` }),
+    lines: inserted(found.lines, at, { ...original, id, label: copyLabel(original.label) }),
   }));
   const inputs = withInputsCopied(content.inputs, `${routeId}.${lineId}`, `${routeId}.${id}`);
   return withShare({ ...longer, inputs }, routeId, id, '0');

@@ -7,6 +7,12 @@ export function freshId(wanted: string, taken: readonly string[]): string {
   return `${stem}-${String(number)}`;
 }
 
+/** "Mixed papers (copy)", within the 200 characters that a label may have. */
+export function copyLabel(label: string): string {
+  const mark = ' (copy)';
+  return `${label.slice(0, 200 - mark.length)}${mark}`;
+}
+
 export function inserted<Item>(items: readonly Item[], at: number, item: Item): readonly Item[] {
   const place = Math.max(0, Math.min(at, items.length));
   return [...items.slice(0, place), item, ...items.slice(place)];

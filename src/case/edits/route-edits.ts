@@ -1,13 +1,13 @@
 import type { Case } from '../case.ts';
 import { withInputsCopied, withoutInputsOf } from './given-inputs.ts';
-import { freshId, idsOf, inserted, moved } from './lists.ts';
+import { copyLabel, freshId, idsOf, inserted, moved } from './lists.ts';
 import { onRoute } from './parts.ts';
 
 export function duplicateRoute(content: Case, routeId: string): Case {
   const original = content.routes.find((route) => route.id === routeId);
   if (original === undefined) return content;
   const id = freshId(routeId, idsOf(content.routes));
-  const copy = { ...original, id, label: `${original.label} (copy)` };
+  const copy = { ...original, id, label: copyLabel(original.label) };
   const routes = inserted(content.routes, content.routes.indexOf(original) + 1, copy);
   return { ...content, routes, inputs: withInputsCopied(content.inputs, routeId, id) };
 }
