@@ -41,7 +41,7 @@ export function effluentOf(sheet: Sheet, plant: Plant, additives: readonly Addit
     label: 'Dissolved matter that stays in the product',
     where,
     unit: '1',
-    figure: plainFigure('0', '0', '30', '%'),
+    figure: plainFigure('0', '0', '30', '%', 'practice', 'taken to add no product mass, only to spare oxygen demand'),
     allowed: fraction,
   });
   const captured = sheet.input({

@@ -10,6 +10,7 @@ const perUnit = { 'per tonne': 'EUR/t', 'per hour': 'EUR/h', 'per year': 'EUR/a'
 /** People, maintenance, the machine's own fixed cost, the product's price difference, the user's own charges, and capital. */
 export function fixedLines(sheet: Sheet, plant: Plant): readonly LineSpec[] {
   const { route } = plant;
+  const { service } = plant.machine;
   const where = route.label;
   const yearly = (id: string, label: string, at?: string) =>
     sheet.input({ id, label, where: at, unit: 'EUR/a', figure: noneEntered('EUR/a'), allowed: notNegative });
@@ -52,7 +53,7 @@ export function fixedLines(sheet: Sheet, plant: Plant): readonly LineSpec[] {
       account: 'productPrice',
       key: 'productPrice',
       label: 'Product price difference',
-      amount: zero.minus(premium),
+      amount: zero.minus(premium.times(service)),
       driverId: premiumId,
       note: 'A product that sells for more is a credit, one that sells for less a cost.',
     },
@@ -64,7 +65,7 @@ export function fixedLines(sheet: Sheet, plant: Plant): readonly LineSpec[] {
         account: 'charges',
         key: charge.id,
         label: charge.label,
-        amount,
+        amount: charge.behaviour === 'per tonne' ? amount.times(service) : amount,
         behaviour: charge.behaviour,
         avoidable: charge.avoidable,
         nature: charge.nature,

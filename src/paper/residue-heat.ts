@@ -1,11 +1,12 @@
 import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
 import { fossilCarbon as fossilFigures, heatingValues } from './catalogue.ts';
 import { type Component, type Flow, addFlows, components, flowOf } from './components.ts';
-import type { Figure } from './figure.ts';
+import { type Figure, plainFigure } from './figure.ts';
 import { asFactor } from './footprint/factor-input.ts';
 import type { Plant } from './plant.ts';
 import { type Residue, burnedFlow } from './residue.ts';
 import { type Sheet, notNegative } from './sheet.ts';
+import { selfSustainingFire } from './usual-results.ts';
 
 export interface BurnedResidues {
   /** Useful heat, GJ/t; negative where the water takes more than the solids give. */
@@ -70,47 +71,63 @@ export function heatOfResidue(sheet: Sheet, plant: Plant, residues: readonly Res
 
 /**
  * Heat as fired of a residue of dryness d, per wet tonne: NCV_dry d - 2.443 (1 - d) GJ, with 2.443 GJ/t the heat of vaporisation of
- * water at 25 C. Reckoned here for the whole stream, from its dry mass and its water.
+ * water at 25 C. Reckoned here for the whole stream, from its dry mass and its water. A fire that does not keep itself is brought up to
+ * that point with other fuel; what the boiler loses of that fuel is charged to the residue.
  */
 function usefulHeat(sheet: Sheet, { route }: Plant, residue: Residue): Quantity {
   const id = `${route.id}.residue.${residue.stream}`;
-  const where = route.label;
+  const define = (name: string, label: string, unit: string, quantity: Quantity, note: string): Quantity =>
+    sheet.define(`${id}.${name}`, `${residue.label}, ${label}`, unit, quantity, { where: route.label, note });
+  const water = residue.wet.times(constant('1', 'm3/wet-t')).minus(residue.dry.times(constant('1', 'm3/bdt')));
+  const fired = define(
+    'firedHeat',
+    'heat as fired',
+    'GJ/t',
+    dryHeatOf(sheet, residue).minus(water.times(constant('2.443', 'GJ/m3'))),
+    'Net calorific value of the dry matter, less the heat that its water takes to evaporate.',
+  );
+  const nothing = constant('0', 'GJ/wet-t');
+  const value = residue.wet.whenAbove(constant('0', 'wet-t/t'), fired.dividedBy(residue.wet), nothing);
+  define('firedValue', 'calorific value as fired', 'GJ/wet-t', value, 'Heat as fired over wet tonnes.');
+  const keepsItself = sheet.input({
+    id: 'boiler.selfSustaining',
+    label: 'Calorific value at which a residue burns by itself',
+    unit: 'GJ/wet-t',
+    figure: plainFigure(String(selfSustainingFire), '3.5', '5.5', 'GJ/wet-t'),
+    allowed: notNegative,
+  });
+  const support = define(
+    'supportHeat',
+    'fuel to keep it burning',
+    'GJ/t',
+    residue.wet.times(keepsItself).minus(fired).greaterOf(constant('0', 'GJ/t')),
+    'What is missing to the calorific value at which it burns by itself.',
+  );
+  const burned = residue.parts
+    .filter((part) => part.destination.kind === 'own boiler')
+    .map(({ share, terms }) =>
+      fired.times(terms.efficiency).minus(support.times(terms.efficiency.complement())).times(share),
+    );
+  return define(
+    'heat',
+    'useful heat',
+    'GJ/t',
+    total(burned, 'GJ/t'),
+    'Heat as fired times the efficiency of burning it, less what is lost of the fuel that keeps it burning, for the share that is burned.',
+  );
+}
+
+/** By components, or by a value of the stream's own where the case gives one. */
+function dryHeatOf(sheet: Sheet, residue: Residue): Quantity {
   const own = {
     id: `residue.${residue.stream}.heatingValue`,
     label: `${residue.label}: net calorific value, dry`,
     unit: 'GJ/bdt',
     allowed: notNegative,
   };
-  const byComponent = total(
-    components.map((component) => residue.composition[component].times(heatingValue(sheet, component))),
-    'GJ/t',
-  );
-  const dryHeat = sheet.has(own) ? residue.dry.times(sheet.input(own)) : byComponent;
-  const water = residue.wet.times(constant('1', 'm3/wet-t')).minus(residue.dry.times(constant('1', 'm3/bdt')));
-  const fired = sheet.define(
-    `${id}.firedHeat`,
-    `${residue.label}, heat as fired`,
-    'GJ/t',
-    dryHeat.minus(water.times(constant('2.443', 'GJ/m3'))),
-    {
-      where,
-      note: 'Net calorific value of the dry matter, less the heat that its water takes to evaporate.',
-    },
-  );
-  sheet.define(
-    `${id}.firedValue`,
-    `${residue.label}, calorific value as fired`,
-    'GJ/wet-t',
-    fired.dividedBy(residue.wet),
-    { where, note: 'Heat as fired over wet tonnes.' },
-  );
-  const burned = residue.parts
-    .filter((part) => part.destination.kind === 'own boiler')
-    .map((part) => part.share.times(part.terms.efficiency));
-  return sheet.define(`${id}.heat`, `${residue.label}, useful heat`, 'GJ/t', fired.times(total(burned, '1')), {
-    where,
-    note: 'Heat as fired times the share that is burned and the efficiency of burning it.',
-  });
+  if (sheet.has(own)) return residue.dry.times(sheet.input(own));
+  const parts = components.map((component) => residue.composition[component].times(heatingValue(sheet, component)));
+  return total(parts, 'GJ/t');
 }
 
 function heatingValue(sheet: Sheet, component: Component): Quantity {

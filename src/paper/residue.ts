@@ -8,6 +8,7 @@ export interface Residue {
   readonly stream: string;
   readonly label: string;
   readonly composition: Flow;
+  readonly dryness: Quantity;
   readonly dry: Quantity;
   /** Mass as hauled, wet-t/t. */
   readonly wet: Quantity;

@@ -111,6 +111,7 @@ function residue(sheet: Sheet, plant: Plant, stream: string, composition: Flow, 
     stream,
     label,
     composition,
+    dryness,
     dry,
     wet,
     parts,
@@ -132,12 +133,23 @@ interface Part {
   readonly share: Quantity;
 }
 
-/** Shares of a stream over the destinations of the case. The usual destination, or the first, takes what the others leave. */
+/**
+ * Shares of a stream over the destinations of the case. What the shares leave goes where such a stream usually goes, or else to the first
+ * place that is paid for taking it; to a buyer or to the own boiler only where there is no other.
+ */
 function splitOf(sheet: Sheet, stream: string, label: string, mayBurn: boolean): readonly Part[] {
   const open = sheet.case.destinations.filter((destination) => mayBurn || destination.kind !== 'own boiler');
   const usual = residueEntries.get(stream)?.split ?? {};
-  const main = open.find((destination) => destination.id in usual) ?? open[0];
-  if (main === undefined) return [];
+  const main =
+    open.find((destination) => destination.kind in usual) ??
+    open.find((destination) => !['own boiler', 'sale'].includes(destination.kind)) ??
+    open[0];
+  if (main === undefined) {
+    const path = `a destination that takes ${label.toLowerCase()}`;
+    if (!sheet.problems.some((problem) => problem.kind === 'missing' && problem.path === path))
+      sheet.problems.push({ kind: 'missing', path });
+    return [];
+  }
   const others = open.flatMap((destination): Part[] => {
     const spec = {
       id: `residue.${stream}.to.${destination.id}`,

@@ -16,6 +16,8 @@ export interface InputSpec {
   readonly entry?: string;
   readonly figure?: Figure | undefined;
   readonly allowed?: Bounds;
+  /** The unit names a currency for itself: it stays as it is, where otherwise EUR stands for the money of the case. */
+  readonly foreign?: boolean;
 }
 
 /** A share or a fraction of something: cannot be negative nor exceed the whole. */
@@ -43,12 +45,12 @@ export class Sheet {
     if (declaration.given === null && declaration.usual.value === null && !this.#mentioned(spec.id)) {
       this.problems.push({ kind: 'no figure', id: spec.id, label: declaration.label, unit: declaration.entryUnit });
     }
-    return this.graph.input(declaration, this.#money(spec.unit));
+    return this.graph.input(declaration, this.#unitOf(spec));
   }
 
   /** An input that is there only if the program has a default for it or the case gives a figure; otherwise nothing at all. */
   optional(spec: InputSpec): Quantity {
-    return this.has(spec) ? this.input(spec) : constant('0', this.#money(spec.unit));
+    return this.has(spec) ? this.input(spec) : constant('0', this.#unitOf(spec));
   }
 
   has(spec: InputSpec): boolean {
@@ -64,11 +66,17 @@ export class Sheet {
     label: string,
     unit: string,
     quantity: Quantity,
-    more: { where?: string | undefined; note?: string; shownIn?: string } = {},
+    more: { where?: string | undefined; note?: string; shownIn?: string; foreign?: boolean } = {},
   ): Quantity {
-    const { where, ...rest } = more;
+    const { where, foreign, ...rest } = more;
     return this.graph.define(
-      { id, label, unit: this.#money(unit), ...rest, ...(where === undefined ? {} : { where }) },
+      {
+        id,
+        label,
+        unit: foreign === true ? unit : this.#money(unit),
+        ...rest,
+        ...(where === undefined ? {} : { where }),
+      },
       quantity,
     );
   }
@@ -88,7 +96,7 @@ export class Sheet {
 
   #declare(spec: InputSpec): InputDeclaration {
     this.#asked.add(spec.id);
-    const entryUnit = this.#money(spec.entry ?? (spec.figure?.unit === '%' ? '%' : spec.unit));
+    const entryUnit = spec.entry ?? (spec.figure?.unit === '%' ? '%' : this.#unitOf(spec));
     const entry: Entry = { id: spec.id, label: spec.label, unit: entryUnit, allowed: spec.allowed ?? {} };
     const given = Object.hasOwn(this.case.inputs, spec.id) ? this.case.inputs[spec.id] : undefined;
     const found = given === undefined ? null : givenFigure(entry, given);
@@ -106,17 +114,19 @@ export class Sheet {
     };
   }
 
-  /** Prices of the program's list are in euro; in a case of another currency they are no default, for no rate is assumed. */
+  /** Prices of the program's list are in euro; in a case of another currency they are no default, for no rate is assumed. Nothing is nothing in any. */
   #usual(figure: Figure | undefined): InputDeclaration['usual'] {
-    const foreign = figure !== undefined && /\bEUR\b/u.test(figure.unit) && this.case.currency !== 'EUR';
-    if (figure === undefined || foreign)
-      return {
-        value: null,
-        low: null,
-        high: null,
-        provenance: { status: 'none', source: foreign ? 'No default in this currency' : 'No default' },
-      };
-    return { value: figure.value, low: figure.low, high: figure.high, provenance: provenanceOf(figure) };
+    const inEuro = figure !== undefined && /\bEUR\b/u.test(figure.unit) && this.case.currency !== 'EUR';
+    if (figure === undefined || (inEuro && Number(figure.value) !== 0)) {
+      const source = inEuro ? 'No default in this currency' : 'No default';
+      return { value: null, low: null, high: null, provenance: { status: 'none', source } };
+    }
+    const [low, high] = inEuro ? [null, null] : [figure.low, figure.high];
+    return { value: figure.value, low, high, provenance: provenanceOf(figure) };
+  }
+
+  #unitOf({ unit, foreign }: InputSpec): string {
+    return foreign === true ? unit : this.#money(unit);
   }
 
   #money(unit: string): string {

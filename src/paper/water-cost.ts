@@ -41,7 +41,7 @@ export function waterLines(
     'kWh/kgCOD',
     'effluent-kwh-per-kg-cod',
   );
-  // A closed mill may send nothing away; a balance that goes below nothing is a warning, not income.
+  // A closed mill may send nothing away; a balance that goes below nothing, on either side, is a warning and no income.
   const volume = water.effluent.greaterOf(constant('0', 'm3/t'));
   const treatment = sheet.define(
     `${route.id}.electricity.effluent`,
@@ -55,7 +55,7 @@ export function waterLines(
       account: 'water',
       key: 'fresh',
       label: 'Fresh water',
-      amount: water.fresh.times(freshPrice),
+      amount: water.fresh.greaterOf(constant('0', 'm3/t')).times(freshPrice),
       driverId: 'price.water',
     },
     {

@@ -15,7 +15,7 @@ import { factorInput } from './factor-input.ts';
 export function energyCauses(sheet: Sheet, plant: Plant, heat: Heat, residues: Residues): readonly Cause[] {
   const made = heat.total.minus(residues.heat);
   const own = plant.route.heat === 'own boiler';
-  return [...(own ? fuelCauses(sheet, plant, made) : [boughtHeat(sheet, made)]), ...powerCauses(sheet, plant)];
+  return [...(own ? fuelCauses(sheet, plant, made) : boughtHeat(sheet, made)), ...powerCauses(sheet, plant)];
 }
 
 function fuelCauses(sheet: Sheet, { route }: Plant, made: Quantity): readonly Cause[] {
@@ -56,16 +56,32 @@ function fuelCauses(sheet: Sheet, { route }: Plant, made: Quantity): readonly Ca
   ];
 }
 
-function boughtHeat(sheet: Sheet, bought: Quantity): Cause {
-  const factor = factorInput(sheet, 'carbon.boughtHeat', 'Bought heat', carbonFactor('heat.bought'));
-  return {
-    id: 'boughtHeat',
-    label: 'Bought heat',
-    scope: 'scope 2',
-    amount: bought.times(factor),
-    factorIds: ['carbon.boughtHeat'],
-    note: 'Heat bought times its carbon.',
-  };
+function boughtHeat(sheet: Sheet, bought: Quantity): readonly Cause[] {
+  const made = factorInput(sheet, 'carbon.boughtHeat', 'Bought heat', carbonFactor('heat.bought'));
+  const supply = factorInput(
+    sheet,
+    'carbon.boughtHeatUpstream',
+    'Supply of the fuel of bought heat',
+    carbonFactor('heat.bought.upstream'),
+  );
+  return [
+    {
+      id: 'boughtHeat',
+      label: 'Bought heat',
+      scope: 'scope 2',
+      amount: bought.times(made),
+      factorIds: ['carbon.boughtHeat'],
+      note: 'Heat bought times its carbon.',
+    },
+    {
+      id: 'boughtHeatSupply',
+      label: 'Heat, before the mill',
+      scope: 'scope 3',
+      amount: bought.times(supply),
+      factorIds: ['carbon.boughtHeatUpstream'],
+      note: 'Finding and bringing the fuel of bought heat.',
+    },
+  ];
 }
 
 /** By location: the average of the grid. A contract is shown beside, never in the sum. */

@@ -11,7 +11,7 @@ export function recycledContent(sheet: Sheet, plant: Plant): void {
   const { route, machine } = plant;
   const where = route.label;
   const of = (origin: Origin): Quantity => total(stockBy(sheet, plant, origin), 'bdt/t');
-  const [post, pre, virgin] = [of('post-consumer'), of('pre-consumer'), of('virgin')];
+  const [post, pre] = [of('post-consumer'), of('pre-consumer')];
   const all = total([machine.stock, machine.wetEndAdditives, machine.surfaceAdditives], 'bdt/t');
   const define = (name: string, label: string, part: Quantity, whole: Quantity, note: string): void => {
     sheet.define(`${route.id}.recycled.${name}`, label, '1', part.dividedBy(whole), { where, note, shownIn: '%' });
@@ -29,7 +29,7 @@ export function recycledContent(sheet: Sheet, plant: Plant): void {
     'fibreOnly',
     'Recovered share of the fibre alone',
     post.plus(pre),
-    total([post, pre, virgin], 'bdt/t'),
+    machine.stock,
     'Recovered stock over all fresh fibre stock; not the recycled content.',
   );
 }

@@ -1,11 +1,14 @@
-import { constant, total } from '../../kernel/expression/quantity.ts';
+import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { carbonFactor } from '../carbon-factors.ts';
 import { fossilCarbon as fossilFigures } from '../catalogue.ts';
 import { fibrous, massOf } from '../components.ts';
 import { plainFigure } from '../figure.ts';
 import type { Plant } from '../plant.ts';
 import type { Residues } from '../residues.ts';
 import type { Sheet } from '../sheet.ts';
+import { basisOf } from './basis.ts';
 import type { Cause } from './cause.ts';
+import { factorInput } from './factor-input.ts';
 import { landfillMethane } from './landfill-methane.ts';
 import { type Sent, burningTail, fossilBurned, haulage, sentOf, sentTo, spreading } from './sent-residues.ts';
 
@@ -88,8 +91,15 @@ function biogenic(sheet: Sheet, { route }: Plant, burned: readonly Sent[]): void
     .times(constant('44', 'kgCO2/tC'))
     .times(constant('1000'))
     .dividedBy(constant('12'));
-  sheet.define(`${route.id}.footprint.biogenic`, 'Biogenic CO2, not summed', 'kgCO2/t', amount, {
+  const fromFuel = route.heat === 'own boiler' ? biogenicFuel(sheet, route.id) : constant('0', 'kgCO2/t');
+  sheet.define(`${route.id}.footprint.biogenic`, 'Biogenic CO2, not summed', 'kgCO2/t', amount.plus(fromFuel), {
     where: route.label,
-    note: 'Carbon of burned fibre and dissolved matter, as CO2.',
+    note: 'Carbon of burned fibre and dissolved matter, and of biogenic fuel, as CO2.',
   });
+}
+
+function biogenicFuel(sheet: Sheet, routeId: string): Quantity {
+  const figure = carbonFactor(`fuel.${basisOf(sheet.case.basis).fuel}.biogenic`);
+  const factor = factorInput(sheet, 'carbon.fuelBiogenic', 'Biogenic CO2 of the boiler fuel', figure);
+  return sheet.graph.later(`${routeId}.fuel`, 'GJ/t').times(factor).times(constant('1', 'kgCO2/kgCO2e'));
 }

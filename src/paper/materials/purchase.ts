@@ -54,7 +54,8 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
     allowed: fraction,
   });
   const payable = payableMass(sheet, material, { net, moisture, received, composition });
-  const rate = material.price.currency === undefined ? constant('1') : exchangeRate(sheet, material.price.currency);
+  const foreign = foreignCurrency(sheet, material);
+  const rate = foreign === null ? constant('1') : exchangeRate(sheet, foreign);
   const price = sheet.define(`${id}.cost`, 'Paid per bone-dry tonne', 'EUR/bdt', net.times(payable).times(rate), {
     where,
     note: 'Net price times the payable tonnes per bone-dry tonne.',
@@ -86,15 +87,18 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
 function netPrice(sheet: Sheet, material: Material): Quantity {
   const id = `material.${material.id}`;
   const where = material.label;
-  const unit = `${material.price.currency ?? 'EUR'}/${basisUnits[material.price.basis]}`;
+  const abroad = foreignCurrency(sheet, material);
+  const foreign = abroad !== null;
+  const unit = `${abroad ?? 'EUR'}/${basisUnits[material.price.basis]}`;
   const entry = material.like === undefined ? undefined : materialEntries.get(material.like);
-  const sameBasis =
-    entry !== undefined && entry.priceBasis === material.price.basis && material.price.currency === undefined;
+  const sameBasis = entry !== undefined && entry.priceBasis === material.price.basis && !foreign;
+  const label = priceLabels[material.price.kind];
   const asked = sheet.input({
     id: `${id}.price`,
-    label: priceLabels[material.price.kind],
+    label,
     where,
     unit,
+    foreign,
     ...(sameBasis ? { figure: entry.price } : {}),
   });
   const discount = sheet.optional({
@@ -105,8 +109,14 @@ function netPrice(sheet: Sheet, material: Material): Quantity {
     entry: '%',
     allowed: fraction,
   });
-  const rebate = sheet.optional({ id: `${id}.rebate`, label: 'Rebate', where, unit, allowed: notNegative });
-  return sheet.define(`${id}.netPrice`, 'Net price', unit, asked.times(discount.complement()).minus(rebate), { where });
+  const rebate = sheet.optional({ id: `${id}.rebate`, label: 'Rebate', where, unit, foreign, allowed: notNegative });
+  const net = asked.times(discount.complement()).minus(rebate);
+  return sheet.define(`${id}.netPrice`, 'Net price', unit, net, { where, foreign });
+}
+
+/** The currency of a price that is not the case's own; a price that names the case's own currency is no foreign price. */
+function foreignCurrency(sheet: Sheet, { price }: Material): string | null {
+  return price.currency === undefined || price.currency === sheet.case.currency ? null : price.currency;
 }
 
 const priceLabels = {
@@ -155,10 +165,12 @@ const settlementNotes = {
 
 /** Case money per unit of a foreign currency. There is no default: a rate is a fact of one day. */
 function exchangeRate(sheet: Sheet, currency: string): Quantity {
+  const own = sheet.case.currency;
   return sheet.input({
     id: `rate.${currency}`,
-    label: `Rate of exchange, ${sheet.case.currency} per ${currency}`,
-    unit: `EUR/${currency}`,
+    label: `Rate of exchange, ${own} per ${currency}`,
+    unit: `${own}/${currency}`,
+    foreign: true,
     allowed: { above: '0' },
   });
 }

@@ -64,7 +64,9 @@ function refiningOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feedMass
     const load = netPower.dividedBy(sheet.input(edge)).times(constant('1', 'J*km/kW/m/s'));
     sheet.define(`${place.id}.edgeLoad`, 'Specific edge load', 'J/m', load, { where });
   }
-  const idle = noLoad.dividedBy(throughput).times(constant('1', 'kWh/h/kW'));
+  // A refiner through which nothing goes is off.
+  const spread = noLoad.dividedBy(throughput).times(constant('1', 'kWh/h/kW'));
+  const idle = throughput.whenAbove(constant('0', 'bdt/h'), spread, constant('0', 'kWh/bdt'));
   return sheet.define(`${place.id}.gross`, 'Refining energy, gross', 'kWh/bdt', net.plus(idle), {
     where,
     note: 'Net energy plus no-load power over the throughput.',
