@@ -127,6 +127,6 @@ describe('the page of a comparison', () => {
 
     expect(gap).toContain('The difference cannot be worked out yet.');
     expect(gap).toMatch(/Whole cost +1,042\.85 +not yet +not yet +not yet/u);
-    expect(gap).toMatch(/No balance is checked/u);
+    expect(gap).not.toMatch(/costs add up/u);
   });
 });

@@ -6,9 +6,7 @@ import type { StagePlace } from './stage-place.ts';
 
 /** Exponents have no reference row: what passes with the water has 1, what a slot holds back is near 0, fibre lies between. */
 export function exponentOf(sheet: Sheet, place: StagePlace, component: Component): Quantity {
-  const figure = followsWater.has(component)
-    ? plainFigure('1', '0.9', '1', '1')
-    : plainFigure('0.75', '0.1', '0.9', '1');
+  const figure = usualExponent(component);
   return sheet.input({
     id: `${place.id}.exponent.${component}`,
     label: `${componentLabels[component]}: plug-flow exponent`,
