@@ -93,13 +93,23 @@ describe('footprint --json', () => {
   });
 });
 
-it('a factor given with --set says so beside its cause, and counts as one without a source to quote', async () => {
-  const unsourced = (out: string): number => Number(/^ +(\d+) of \d+ carbon factors/mu.exec(out)?.[1]);
-  const { code, out } = await tonne(['footprint', file, '--set', 'carbon.grid=0.3']);
+describe('a factor given with --set', () => {
+  const set = ['footprint', file, '--set', 'carbon.grid=0.3'];
 
-  expect(code).toBe(0);
-  expect(out).toMatch(/^Grid electricity, average by location +0\.3 .* none +Given with --set/mu);
-  expect(unsourced(out)).toBe(unsourced(printed.out) + 1);
+  it('is refused by name where nothing says where it comes from', async () => {
+    const { code, out, err } = await tonne(set);
+
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain('carbon.grid');
+    expect(err).toContain('must name its source');
+  });
+
+  it('stands beside its cause with the source that is named for it', async () => {
+    const { code, out } = await tonne([...set, '--source', 'Supplier, 2026']);
+
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Grid electricity, average by location +0\.3 .*Supplier, 2026/mu);
+  });
 });
 
 describe('footprint, used wrongly', () => {
