@@ -45,6 +45,12 @@ export interface GivenInput {
   readonly source?: string;
   /** Carbon factors only: what the figure takes in. Left out, it stands for what the input asks for. */
   readonly boundary?: string;
+  /** Carbon factors only: the year of the set it comes from, "2025". */
+  readonly year?: string;
+  /** Carbon factors only: the set of warming potentials behind its CO2e; "none" where it is CO2 alone. */
+  readonly gwp?: 'AR4' | 'AR5' | 'AR6' | 'none';
+  /** Carbon factors only: how recovered material shares the burden of its first life. */
+  readonly allocation?: 'none' | 'cut-off' | 'closed loop' | 'substitution';
 }
 
 /** Something that is bought to be made into stock. */

@@ -47,6 +47,13 @@ export type Problem =
       readonly given: string;
       readonly wanted: string;
     }
+  | {
+      readonly kind: 'wrong allocation';
+      readonly id: string;
+      readonly label: string;
+      readonly given: string;
+      readonly wanted: string;
+    }
   | { readonly kind: 'no figure'; readonly id: string; readonly label: string; readonly unit: string };
 
 /** Either a result, or all that is wrong at once. */

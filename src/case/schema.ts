@@ -100,6 +100,9 @@ const given = v.strictObject({
   ),
   source: v.optional(text(500)),
   boundary: v.optional(text(60)),
+  year: v.optional(textLike(/^\d{4}$/, 'a year of four digits')),
+  gwp: v.optional(v.picklist(['AR4', 'AR5', 'AR6', 'none'])),
+  allocation: v.optional(v.picklist(['none', 'cut-off', 'closed loop', 'substitution'])),
 });
 
 /** The whole file. Key order here is the order in which a file is written. */

@@ -1,14 +1,12 @@
 import { problemSentence, spreadOf } from '../index.ts';
 import { type Console, Refusal } from './console.ts';
-import { openWithSets } from './open-with-sets.ts';
+import { type SetOptions, openWithSets } from './open-with-sets.ts';
 
-export interface CheckOptions {
-  readonly set: readonly string[];
-}
+export type CheckOptions = SetOptions;
 
 /** Says what is wrong with a case and what to look at. Warnings stop nothing; a broken law does. */
 export function check(console: Console, file: string, options: CheckOptions): void {
-  const open = openWithSets(file, options.set);
+  const open = openWithSets(file, options);
   const spread = spreadOf(open);
   const broken =
     open.gaps.length > 0

@@ -4,10 +4,9 @@ import { statementPage } from '../report/statement-page.ts';
 import { statementPlan } from '../workbook/statement-plan.ts';
 import { writeXlsx } from '../workbook/write-xlsx.ts';
 import { type Console, writeBytes } from './console.ts';
-import { openWithSets, wholly } from './open-with-sets.ts';
+import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 
-export interface CompareOptions {
-  readonly set: readonly string[];
+export interface CompareOptions extends SetOptions {
   readonly json?: boolean;
   readonly csv?: string;
   readonly workbook?: string;
@@ -15,7 +14,7 @@ export interface CompareOptions {
 
 /** Prints the comparison of a case, and writes it as CSV or as a workbook where asked. */
 export async function compareCase(console: Console, file: string, options: CompareOptions): Promise<void> {
-  const open = wholly(openWithSets(file, options.set));
+  const open = wholly(openWithSets(file, options));
   const comparison = compare(open);
   const spread = spreadOf(open);
   if (options.csv !== undefined) writeBytes(options.csv, statementCsv(comparison, console.locale));

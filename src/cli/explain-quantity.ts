@@ -3,10 +3,9 @@ import { nearest } from '../paper/nearest.ts';
 import { boundsPhrase } from '../wording/bounds-phrase.ts';
 import { trueMinus } from '../wording/true-minus.ts';
 import { type Console, Refusal } from './console.ts';
-import { openWithSets } from './open-with-sets.ts';
+import { type SetOptions, openWithSets } from './open-with-sets.ts';
 
-export interface ExplainOptions {
-  readonly set: readonly string[];
+export interface ExplainOptions extends SetOptions {
   readonly json?: boolean;
 }
 
@@ -19,7 +18,7 @@ interface OpenedWorking extends Omit<Explanation, 'ingredients'> {
 
 /** Shows how one figure was worked out: its equation in words and in numbers, its inputs and their sources down to the leaves. */
 export function explainQuantity(console: Console, file: string, id: string, options: ExplainOptions): void {
-  const open = openWithSets(file, options.set);
+  const open = openWithSets(file, options);
   const found = explain(open, id, console.locale);
   if (found === null) {
     const near = nearest(id, [...open.model.graph.positions.keys()]);

@@ -1,16 +1,15 @@
 import { spreadOf, unitLabel } from '../index.ts';
 import { textTable } from '../report/text-table.ts';
 import type { Console } from './console.ts';
-import { openWithSets } from './open-with-sets.ts';
+import { type SetOptions, openWithSets } from './open-with-sets.ts';
 
-export interface InputsOptions {
-  readonly set: readonly string[];
+export interface InputsOptions extends SetOptions {
   readonly json?: boolean;
 }
 
 /** Lists every input of a case. */
 export function listInputs(console: Console, file: string, options: InputsOptions): void {
-  const inputs = Object.values(spreadOf(openWithSets(file, options.set)).inputs);
+  const inputs = Object.values(spreadOf(openWithSets(file, options)).inputs);
   if (options.json === true) {
     console.say(`${JSON.stringify(inputs, null, 2)}\n`);
     return;

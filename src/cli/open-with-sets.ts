@@ -1,10 +1,17 @@
-import { type OpenCase, changeInput, openCase, problemSentence } from '../index.ts';
+import { type OpenCase, type Outcome, changeInput, openCase, problemSentence } from '../index.ts';
+import { isCarbonFactor } from '../paper/footprint/carbon-inputs.ts';
 import { cautionsOf } from '../study/warnings.ts';
 import { cautionSentence } from '../wording/caution-sentence.ts';
 import { Refusal, WrongUse, readText } from './console.ts';
 
+/** Figures given on the command line, and where all of them come from. */
+export interface SetOptions {
+  readonly set: readonly string[];
+  readonly source?: string;
+}
+
 /** Opens a case file and gives inputs the figures of the `--set` options, in order. Problems are told all together. */
-export function openWithSets(file: string, sets: readonly string[]): OpenCase {
+export function openWithSets(file: string, { set: sets, source }: SetOptions): OpenCase {
   const opened = openCase(readText(file));
   if (!opened.ok) throw new Refusal(opened.problems.map(problemSentence));
   const sentences: string[] = [];
@@ -12,12 +19,21 @@ export function openWithSets(file: string, sets: readonly string[]): OpenCase {
   for (const set of sets) {
     const cut = set.indexOf('=');
     if (cut < 1) throw new WrongUse(`--set takes ID=VALUE, such as price.electricity=0.12; "${set}" has no "=".`);
-    const changed = changeInput(open, set.slice(0, cut).trim(), set.slice(cut + 1), { source: 'Given with --set' });
+    const changed = given(open, set.slice(0, cut).trim(), set.slice(cut + 1), source);
     if (changed.ok) open = changed.value;
     else sentences.push(...changed.problems.map(problemSentence));
   }
   if (sentences.length > 0) throw new Refusal(sentences);
   return open;
+}
+
+/** That a figure came with --set says where it was typed, not where it was found: for a carbon factor that is no source. */
+function given(open: OpenCase, id: string, typed: string, source: string | undefined): Outcome<OpenCase> {
+  const changed = changeInput(open, id, typed, { source: source ?? 'Given with --set' });
+  if (!changed.ok || source !== undefined) return changed;
+  const input = changed.value.model.graph.inputs.find((each) => each.id === id);
+  if (input === undefined || !isCarbonFactor(input)) return changed;
+  return { ok: false, problems: [{ kind: 'no source', id, label: input.label }] };
 }
 
 /** Results that rest on figures nobody gave, or that cannot be worked out, are not printed. */

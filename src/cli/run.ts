@@ -21,12 +21,9 @@ function program(console: Console): Command {
     .exitOverride()
     .configureOutput({ writeOut: console.say, writeErr: console.complain });
   const withSets = (command: Command): Command =>
-    command.option(
-      '--set <id=value>',
-      'give an input another figure, with or without a unit; may be repeated',
-      collect,
-      [],
-    );
+    command
+      .option('--set <id=value>', 'give an input another figure, with or without a unit; may be repeated', collect, [])
+      .option('--source <text>', 'where the figures of --set come from; carbon factors need it');
   withSets(root.command('compare <case>').description('compare the routes of a case, line by line'))
     .option('--json', 'print everything as JSON')
     .option('--csv <file>', 'also write the statement as CSV')

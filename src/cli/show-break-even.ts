@@ -1,11 +1,10 @@
 import { type BreakEven, breakEven, formatNumber, unitLabel } from '../index.ts';
 import { textTable } from '../report/text-table.ts';
 import { type Console, WrongUse } from './console.ts';
-import { openWithSets, wholly } from './open-with-sets.ts';
+import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { inputOf, resultOf } from './result-of.ts';
 
-export interface BreakEvenOptions {
-  readonly set: readonly string[];
+export interface BreakEvenOptions extends SetOptions {
   readonly result: string;
   readonly target: string;
   readonly json?: boolean;
@@ -18,7 +17,7 @@ export function showBreakEven(
   inputs: readonly string[],
   options: BreakEvenOptions,
 ): void {
-  const open = wholly(openWithSets(file, options.set));
+  const open = wholly(openWithSets(file, options));
   const target = Number(options.target);
   if (!Number.isFinite(target)) throw new WrongUse(`--target takes a number; "${options.target}" was given.`);
   const result = resultOf(open, options.result);

@@ -1,16 +1,15 @@
 import { footprint, publicClaimCaution, spreadOf } from '../index.ts';
 import { footprintPage } from '../report/footprint-page.ts';
 import type { Console } from './console.ts';
-import { openWithSets, wholly } from './open-with-sets.ts';
+import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 
-export interface FootprintOptions {
-  readonly set: readonly string[];
+export interface FootprintOptions extends SetOptions {
   readonly json?: boolean;
 }
 
 /** Prints landfill, energy, carbon, water and recycled content of every route. */
 export function showFootprint(console: Console, file: string, options: FootprintOptions): void {
-  const open = wholly(openWithSets(file, options.set));
+  const open = wholly(openWithSets(file, options));
   const found = footprint(open);
   const warnings = spreadOf(open).warnings.map(({ sentence, about }) => ({ sentence, about }));
   if (options.json === true)

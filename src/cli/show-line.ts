@@ -2,10 +2,9 @@ import { type LineBalance, compare, formatNumber, lineBalance } from '../index.t
 import { nearest } from '../paper/nearest.ts';
 import { figuresTable, textTable } from '../report/text-table.ts';
 import { type Console, Refusal } from './console.ts';
-import { openWithSets } from './open-with-sets.ts';
+import { type SetOptions, openWithSets } from './open-with-sets.ts';
 
-export interface LineOptions {
-  readonly set: readonly string[];
+export interface LineOptions extends SetOptions {
   readonly json?: boolean;
 }
 
@@ -17,7 +16,7 @@ export function showLine(
   lineId: string | undefined,
   options: LineOptions,
 ): void {
-  const open = openWithSets(file, options.set);
+  const open = openWithSets(file, options);
   const route = compare(open).routes.find((each) => each.id === routeId);
   if (route === undefined)
     throw unknown(

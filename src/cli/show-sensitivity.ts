@@ -1,11 +1,10 @@
 import { type Sensitivity, type Swing, formatNumber, sensitivity, unitLabel } from '../index.ts';
 import { textTable } from '../report/text-table.ts';
 import { type Console, WrongUse } from './console.ts';
-import { openWithSets, wholly } from './open-with-sets.ts';
+import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { resultOf } from './result-of.ts';
 
-export interface SensitivityOptions {
-  readonly set: readonly string[];
+export interface SensitivityOptions extends SetOptions {
   readonly result: string;
   readonly share?: string;
   readonly json?: boolean;
@@ -13,7 +12,7 @@ export interface SensitivityOptions {
 
 /** Prints what each input does to a result when it moves over its range alone, largest swing first. */
 export function showSensitivity(console: Console, file: string, options: SensitivityOptions): void {
-  const open = wholly(openWithSets(file, options.set));
+  const open = wholly(openWithSets(file, options));
   const share = options.share === undefined ? null : Number(options.share) / 100;
   if (share !== null && !(share > 0 && share <= 1))
     throw new WrongUse(`--share takes per cent above 0 and at most 100; "${options.share ?? ''}" was given.`);

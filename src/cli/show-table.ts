@@ -1,18 +1,17 @@
 import { type OpenCase, type Side, formatNumber, mostFigures, spaced, twoWay, unitLabel } from '../index.ts';
 import { figuresTable } from '../report/text-table.ts';
 import { type Console, WrongUse } from './console.ts';
-import { openWithSets, wholly } from './open-with-sets.ts';
+import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { inputOf, resultOf } from './result-of.ts';
 
-export interface TableOptions {
-  readonly set: readonly string[];
+export interface TableOptions extends SetOptions {
   readonly result: string;
   readonly json?: boolean;
 }
 
 /** Prints a result over two inputs. Each side is written ID=FROM..TO or ID=FROM..TO/COUNT, in the input's own unit. */
 export function showTable(console: Console, file: string, across: string, down: string, options: TableOptions): void {
-  const open = wholly(openWithSets(file, options.set));
+  const open = wholly(openWithSets(file, options));
   const [acrossSide, downSide] = [sideOf(open, across), sideOf(open, down)];
   if (acrossSide.id === downSide.id)
     throw new WrongUse(`A table takes two different inputs; "${acrossSide.id}" was given for both sides.`);

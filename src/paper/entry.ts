@@ -24,7 +24,17 @@ export interface FoundFigure {
 export function givenFigure(entry: Entry, given: GivenInput): Outcome<FoundFigure> {
   const value = inUnitOf(entry, given.value, given.unit);
   if (!value.ok) return value;
-  const provenance: Provenance = { status: given.status ?? 'none', source: given.source ?? 'Given without a source' };
+  const facts = Object.fromEntries(
+    (['year', 'boundary', 'allocation', 'gwp'] as const).flatMap((fact) => {
+      const told = given[fact];
+      return told === undefined ? [] : [[fact, told]];
+    }),
+  );
+  const provenance: Provenance = {
+    status: given.status ?? 'none',
+    source: given.source ?? 'Given without a source',
+    ...(Object.keys(facts).length === 0 ? {} : { details: facts }),
+  };
   return outcome({ value: value.value, provenance }, outside(entry, value.value));
 }
 

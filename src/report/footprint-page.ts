@@ -104,13 +104,15 @@ function factors({ routes }: Footprint): string {
       route.causes.flatMap((cause) => cause.factors.map((factor) => [factor.id, factor] as const)),
     ),
   );
-  const heads = ['Factor', 'value', 'unit', 'year', 'boundary', 'status', 'source'] as const;
+  const heads = ['Factor', 'value', 'unit', 'year', 'boundary', 'allocation', 'GWP', 'status', 'source'] as const;
   const rows = [...used.values()].map((factor) => [
     factor.label,
     factor.value,
     unitLabel(factor.unit),
     factor.year,
     factor.boundary,
+    factor.allocation,
+    factor.gwp,
     factor.status === 'memory' ? 'memory, to be verified' : factor.status,
     factor.source,
   ]);

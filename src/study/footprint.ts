@@ -1,6 +1,7 @@
 import type { Status } from '../kernel/graph/input-declaration.ts';
 import { inForce } from '../kernel/graph/input-declaration.ts';
 import { gridAttribution } from '../paper/carbon-factors.ts';
+import { factOf } from '../paper/footprint/carbon-inputs.ts';
 import { basisOf } from '../paper/footprint/basis.ts';
 import type { Scope } from '../paper/footprint/cause.ts';
 import { type ReportedCause, scopeIdOf, scopes } from '../paper/footprint/footprint.ts';
@@ -19,6 +20,9 @@ export interface FactorUsed {
   readonly unit: string;
   readonly year: string;
   readonly boundary: string;
+  /** "" where it is not known, as of a figure that was given without it. */
+  readonly allocation: string;
+  readonly gwp: string;
   readonly status: Status;
   readonly source: string;
 }
@@ -232,16 +236,16 @@ function causeAmount({ model, values }: OpenCase, { factorIds, ...cause }: Repor
     const input = inputs.get(id);
     if (input === undefined) return [];
     const provenance = input.given?.provenance ?? input.usual.provenance;
-    const details = input.usual.provenance.details;
-    const year = input.given === null ? (details?.['year'] ?? '') : '';
     return [
       {
         id,
         label: input.label,
         value: inForce(input) ?? '',
         unit: input.entryUnit,
-        year,
-        boundary: details?.['boundary'] ?? '',
+        year: factOf(input, 'year'),
+        boundary: input.usual.provenance.details?.['boundary'] ?? '',
+        allocation: factOf(input, 'allocation'),
+        gwp: factOf(input, 'gwp'),
         status: provenance.status,
         source: provenance.source,
       },

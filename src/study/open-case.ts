@@ -4,6 +4,7 @@ import { readCase } from '../case/read-case.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { catalogueProblems } from '../paper/catalogue-problems.ts';
 import { splitTyped } from '../paper/entry.ts';
+import { allocationProblems } from '../paper/footprint/allocation-problems.ts';
 import { type Model, buildModel } from '../paper/model.ts';
 import { Values } from './values.ts';
 
@@ -26,7 +27,7 @@ export function workOut(content: Case): Outcome<OpenCase> {
   const strange = catalogueProblems(content);
   if (strange.length > 0) return outcome({} as OpenCase, strange);
   const model = buildModel(content);
-  const problems = eachOnce(model.problems);
+  const problems = eachOnce([...model.problems, ...allocationProblems(content, model.graph.inputs)]);
   const gaps = problems.filter((problem) => problem.kind === 'no figure');
   const faults = problems.filter((problem) => problem.kind !== 'no figure');
   return faults.length > 0
@@ -39,13 +40,11 @@ function eachOnce(problems: readonly Problem[]): readonly Problem[] {
   return [...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values()];
 }
 
+/** What is said of a figure beside its number and unit: where it comes from, and the facts of a carbon factor. */
+export type Told = Omit<GivenInput, 'value' | 'unit'>;
+
 /** Gives an input a figure as typed: a number, and a unit if one was written ("0.12 EUR/kWh"). The case is worked out anew. */
-export function changeInput(
-  open: OpenCase,
-  id: string,
-  typed: string,
-  told: Pick<GivenInput, 'status' | 'source'> = {},
-): Outcome<OpenCase> {
+export function changeInput(open: OpenCase, id: string, typed: string, told: Told = {}): Outcome<OpenCase> {
   const parts = splitTyped(typed);
   // "0,12" and "1.2.3" begin like numbers; what follows is no unit but the rest of one that was written otherwise.
   if (parts === null || /^[.,]/u.test(parts.unit)) return outcome(open, [{ kind: 'not a number', id, given: typed }]);
@@ -83,6 +82,6 @@ function withInput(content: Case, id: string, given: GivenInput): Case {
   return { ...content, inputs: { ...content.inputs, [id]: given } };
 }
 
-function keptInput(input: InputDeclaration, told: Pick<GivenInput, 'status' | 'source'>): GivenInput | null {
+function keptInput(input: InputDeclaration, told: Told): GivenInput | null {
   return input.given === null ? null : { value: input.given.value, unit: input.entryUnit, ...told };
 }

@@ -6,7 +6,8 @@ import { type ClaimCaution, claimCautions } from './claim-cautions.ts';
 import { failureOrigin } from './failure-origin.ts';
 import { stageThatEmpties } from './emptied-line.ts';
 import type { OpenCase } from './open-case.ts';
-import { type ProcessCaution, processCautions } from './process-cautions.ts';
+import type { ProcessCaution } from './process-caution.ts';
+import { processCautions } from './process-cautions.ts';
 
 /** Something to look at: none of it stops a calculation. Sentences are made in wording. */
 export type Caution =

@@ -32,6 +32,7 @@ export function cautionSentence(caution: Caution): string {
         : `${placed(caution)} cannot be worked out: nothing is left after "${caution.emptiedBy}", which removes all that comes to it.`;
     case 'too close to call':
     case 'mixed years':
+    case 'mixed warming potentials':
     case 'unsourced factors':
       return claimCautionSentence(caution);
     default:

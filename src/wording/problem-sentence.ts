@@ -40,6 +40,8 @@ export function problemSentence(problem: Problem): string {
       return `${problem.label} (${problem.id}) is a carbon factor: a figure that replaces the default must name its source.`;
     case 'wrong boundary':
       return `${problem.label} (${problem.id}) takes in ${problem.wanted}; the figure given takes in ${problem.given} and cannot stand for it.`;
+    case 'wrong allocation':
+      return `${problem.label} (${problem.id}): a footprint here is made by the ${problem.wanted} rule; the figure given is made by ${problem.given} and cannot stand in it.`;
     case 'no figure':
       return `${problem.label} (${problem.id}) has no figure; give one in ${unitName(problem.unit)}.`;
   }

@@ -1,4 +1,4 @@
-import type { ProcessCaution } from '../study/process-cautions.ts';
+import type { ProcessCaution } from '../study/process-caution.ts';
 import { inSentence } from './in-sentence.ts';
 import { shortNumber } from './short-number.ts';
 
@@ -23,6 +23,10 @@ export function processCautionSentence(caution: ProcessCaution): string {
       return `${caution.where}: ${inSentence(caution.label)} comes to ${short(caution.value)} ${caution.unit}; the limit set is ${short(caution.limit)}.`;
     case 'too wet to accept':
       return `${caution.where}: moisture of ${short(caution.value)} % is above ${short(caution.limit)} %, at which deliveries are refused.`;
+    case 'heat below nothing':
+      return `${caution.where}: residues in the own boiler take ${short(-caution.value)} GJ a tonne more than they give; that heat is charged.`;
+    case 'other service':
+      return `${caution.where} makes ${short(caution.value)} t for each reference tonne; every figure is per reference tonne.`;
     case 'from memory':
       return `${String(caution.count)} ${caution.count === 1 ? 'figure was' : 'figures were'} recalled, not seen in a source, and must be verified before being quoted: ${listed(caution.labels)}.`;
   }

@@ -96,6 +96,33 @@ describe('--set', () => {
   });
 });
 
+describe('a carbon factor given with --set', () => {
+  const set = ['--set', 'carbon.grid=0.3'];
+
+  it('needs a source', async () => {
+    const { code, out, err } = await tonne(['footprint', file, ...set]);
+
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toMatch(/\(carbon\.grid\) is a carbon factor: a figure .* must name its source\.\n$/u);
+  });
+
+  it('takes it from --source, as all figures of --set do', async () => {
+    const source = ['--source', 'Contract of 2026'];
+    const { code, out } = await tonne(['inputs', file, ...set, '--set', 'price.water=0.5', ...source]);
+
+    expect(code).toBe(0);
+    for (const id of ['carbon.grid', 'price.water'])
+      expect(out.split('\n').find((line) => line.startsWith(`${id} `))).toMatch(/ touched .* Contract of 2026$/u);
+  });
+
+  it('takes no blanks for a source', async () => {
+    const { code, err } = await tonne(['footprint', file, ...set, '--source', ' ']);
+
+    expect(code).toBe(1);
+    expect(err).toContain('must name its source');
+  });
+});
+
 describe('what cannot be worked out', () => {
   it('is not compared', async () => {
     const { code, out, err } = await tonne(['compare', file, '--json', '--set', 'virgin.bskp.share=95']);

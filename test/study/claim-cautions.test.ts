@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Case, GivenInput } from '../../src/case/case.ts';
-import { type OpenCase, changeInput, editStructure, problemSentence, startCase } from '../../src/index.ts';
+import { type OpenCase, changeInput, editStructure, footprint, problemSentence, startCase } from '../../src/index.ts';
 import { carbonFactor } from '../../src/paper/carbon-factors.ts';
 import { type ClaimCaution, claimCautions } from '../../src/study/claim-cautions.ts';
 import { workOut } from '../../src/study/open-case.ts';
@@ -22,7 +22,8 @@ const given = (open: OpenCase, figures: Readonly<Record<string, GivenInput>>) =>
   const content: Case = { ...open.content, inputs: { ...open.content.inputs, ...figures } };
   return workOut(content);
 };
-const withPulp = (value: string): OpenCase => valueOf(changeInput(testliner, 'material.ukp.carbon', value, sourced));
+const withPulp = (value: string, status: 'measured' | 'read' | 'derived' = 'derived'): OpenCase =>
+  valueOf(changeInput(testliner, 'material.ukp.carbon', value, { ...sourced, status }));
 
 /** The doubt worked out anew: every factor to the ends of its range alone, half the swings as squares. */
 function doubtOf(open: OpenCase): number {
@@ -56,7 +57,34 @@ describe('a difference in carbon', () => {
 
   it('grows out of it where the pulp is dirtier, and falls back into it where it is cleaner', () => {
     expect(ofKind(withPulp('600'), 'too close to call')).toEqual([]);
-    expect(ofKind(withPulp('250'), 'too close to call')).toHaveLength(1);
+    expect(ofKind(withPulp('120'), 'too close to call')).toHaveLength(1);
+  });
+
+  describe('where the carbon of the pulp is replaced', () => {
+    const doubtWith = (status: 'measured' | 'read' | 'derived', value: string): number => {
+      return ofKind(withPulp(value, status), 'too close to call')[0]?.doubt ?? NaN;
+    };
+    const pulp = testliner.model.graph.inputs.find(({ id }) => id === 'material.ukp.carbon')!.usual;
+    const [before] = ofKind(testliner, 'too close to call');
+    const slope =
+      withPulp('101').values.number('difference.footprint.total') -
+      withPulp('100').values.number('difference.footprint.total');
+    const ofPulp = (slope * (Number(pulp.high) - Number(pulp.low))) / 2;
+    const ofOthers = Math.sqrt((before?.doubt ?? NaN) ** 2 - ofPulp ** 2);
+
+    // The figure at which the routes are level, so that whatever doubt is left is told.
+    const level = Number(pulp.value) - (before?.difference ?? NaN) / slope;
+
+    it('leaves no doubt of its own if it was measured or read', () => {
+      expect(doubtWith('measured', String(level))).toBeCloseTo(ofOthers, 6);
+      expect(doubtWith('read', String(level))).toBeCloseTo(ofOthers, 6);
+    });
+
+    it('is in doubt by its range in proportion if it was neither', () => {
+      const share = level / Number(pulp.value);
+
+      expect(doubtWith('derived', String(level))).toBeCloseTo(Math.hypot(ofOthers, ofPulp * share), 6);
+    });
   });
 
   it('is no close call between a route and its own copy, where no factor leaves anything open', () => {
@@ -79,6 +107,26 @@ describe('years of factors', () => {
     expect(claimCautionSentence(caution!)).toContain('2006, 2023, 2024, 2025');
   });
 
+  it('count that of a figure given with its year', () => {
+    const [caution] = ofKind(
+      valueOf(changeInput(testliner, 'material.ukp.carbon', '300', { ...sourced, year: '2019' })),
+      'mixed years',
+    );
+
+    expect(caution?.years).toContain('2019');
+  });
+
+  it('leave out the grid at the margin, which no inventory uses', () => {
+    const french = valueOf(editStructure(testliner, { kind: 'set basis', basis: { grid: 'FRA' } }));
+    const replaced: Record<string, GivenInput> = {};
+    for (const { id, usual, entryUnit } of french.model.graph.inputs)
+      if (id !== 'carbon.gridMarginal' && usual.provenance.details?.['year'] !== undefined)
+        replaced[id] = { value: usual.value ?? '0', unit: entryUnit, ...sourced, year: '1999' };
+
+    expect(french.values.has('carbon.gridMarginal')).toBe(true);
+    expect(ofKind(valueOf(given(french, replaced)), 'mixed years')).toEqual([]);
+  });
+
   it('are of one set where every factor of another year is replaced', () => {
     const others = inputs.filter(({ id }) => !['', '2025'].includes(yearOf(id)));
     const replaced = Object.fromEntries(
@@ -97,6 +145,33 @@ describe('years of factors', () => {
 
     expect(timeless.length).toBeGreaterThan(6);
     expect(ofKind(valueOf(given(testliner, replaced)), 'mixed years')).toEqual(ofKind(testliner, 'mixed years'));
+  });
+});
+
+describe('warming potentials', () => {
+  const basedOn = (gwp: 'AR5' | 'AR6') => valueOf(editStructure(testliner, { kind: 'set basis', basis: { gwp } }));
+
+  it('of one set are not remarked on', () => {
+    expect(ofKind(basedOn('AR5'), 'mixed warming potentials')).toEqual([]);
+  });
+
+  it('of another set than the one chosen are counted and named', () => {
+    const [caution] = ofKind(basedOn('AR6'), 'mixed warming potentials');
+    const ofAr5 = basedOn('AR6').model.graph.inputs.filter(({ usual }) => usual.provenance.details?.['gwp'] === 'AR5');
+
+    expect(caution).toMatchObject({ wanted: 'AR6', others: ['AR5'], count: ofAr5.length });
+    expect(ofAr5.length).toBeGreaterThan(2);
+  });
+
+  it('of a figure that was given count too, where it says which', () => {
+    const told = (more: object) =>
+      ofKind(
+        valueOf(changeInput(testliner, 'material.ukp.carbon', '300', { ...sourced, ...more })),
+        'mixed warming potentials',
+      );
+
+    expect(told({})).toEqual([]);
+    expect(told({ gwp: 'AR4' })).toMatchObject([{ others: ['AR4'], count: 1 }]);
   });
 });
 
@@ -172,5 +247,35 @@ describe('a factor that somebody gives', () => {
     const kinds = problemsOf(given(testliner, { 'carbon.burning': figure })).map(({ kind }) => kind);
 
     expect(kinds).toEqual(['no source', 'wrong boundary']);
+  });
+});
+
+describe('the rule by which recovered material shares its first life', () => {
+  const figure = { value: '60', unit: 'kgCO2e/t-ar', ...sourced };
+
+  it.each(['closed loop', 'substitution'] as const)('is refused by name where it is %s', (allocation) => {
+    const [problem, ...more] = problemsOf(given(testliner, { 'material.occ.carbon': { ...figure, allocation } }));
+
+    expect(more).toEqual([]);
+    expect(problem).toMatchObject({ kind: 'wrong allocation', given: allocation, wanted: 'cut-off' });
+  });
+
+  it.each(['none', 'cut-off'] as const)('is kept where it is %s', (allocation) => {
+    const open = valueOf(given(testliner, { 'material.occ.carbon': { ...figure, allocation } }));
+    const causes = footprint(open).routes.flatMap((route) => route.causes);
+    const factors = causes.flatMap((cause) => cause.factors).filter(({ id }) => id === 'material.occ.carbon');
+
+    expect(factors.length).toBeGreaterThan(0);
+    for (const factor of factors) expect(factor).toMatchObject({ allocation, year: '', gwp: '' });
+  });
+
+  it('comes with year and warming potentials where they are given', () => {
+    const more = { year: '2025', gwp: 'AR5', allocation: 'cut-off' } as const;
+    const open = valueOf(given(testliner, { 'material.occ.carbon': { ...figure, ...more } }));
+    const [factor] = footprint(open)
+      .routes.flatMap((route) => route.causes.flatMap((cause) => cause.factors))
+      .filter(({ id }) => id === 'material.occ.carbon');
+
+    expect(factor).toMatchObject(more);
   });
 });

@@ -3,7 +3,8 @@ import type { Stage } from '../../src/case/case.ts';
 import { type OpenCase, changeInput, problemSentence } from '../../src/index.ts';
 import { selfSustainingFire, usualEdgeLoad, usualLineYields } from '../../src/paper/usual-results.ts';
 import { workOut } from '../../src/study/open-case.ts';
-import { type ProcessCaution, processCautions } from '../../src/study/process-cautions.ts';
+import type { ProcessCaution } from '../../src/study/process-caution.ts';
+import { processCautions } from '../../src/study/process-cautions.ts';
 import { processCautionSentence } from '../../src/wording/process-caution-sentence.ts';
 import { demonstration, problemsOf, valueOf } from '../examples/demonstration.ts';
 import { type SmallCase, smallCase } from '../support/small-case.ts';
@@ -77,24 +78,22 @@ describe('a drum pulper', () => {
 
 describe('a residue in the own boiler', () => {
   // Fibre of 17 GJ a dry tonne: 17 d - 2.443 (1 - d) per wet tonne is 4.5 at a dryness of 35.708 %, and nothing at 12.565 %.
-  const burning = (dryness: string, share = '100 %') =>
-    ofKind(
-      worked(
-        {
-          'mill.line.slush.removal.fibre': '10 %',
-          'residue.coarse.to.boiler': share,
-          'residue.coarse.dryness': dryness,
-          'heatingValue.fibre': '17 GJ/bdt',
-        },
-        {
-          destinations: [
-            { id: 'tip', label: 'Tip', kind: 'gate-fee plant' },
-            { id: 'boiler', label: 'Own boiler', kind: 'own boiler' },
-          ],
-        },
-      ),
-      'burns badly',
+  const burnt = (dryness: string, share = '100 %') =>
+    worked(
+      {
+        'mill.line.slush.removal.fibre': '10 %',
+        'residue.coarse.to.boiler': share,
+        'residue.coarse.dryness': dryness,
+        'heatingValue.fibre': '17 GJ/bdt',
+      },
+      {
+        destinations: [
+          { id: 'tip', label: 'Tip', kind: 'gate-fee plant' },
+          { id: 'boiler', label: 'Own boiler', kind: 'own boiler' },
+        ],
+      },
     );
+  const burning = (dryness: string, share?: string) => ofKind(burnt(dryness, share), 'burns badly');
 
   it.each([
     { dryness: '36 %', told: 0 },
@@ -110,6 +109,15 @@ describe('a residue in the own boiler', () => {
 
     expect(caution?.value).toBeCloseTo(17 * 0.1 - 2.443 * 0.9, 10);
     expect(processCautionSentence(caution!)).toContain('too wet to burn');
+  });
+
+  it('takes heat from the boiler where all residues together give less than nothing, and that is told', () => {
+    const [cold, ...more] = ofKind(burnt('10 %'), 'heat below nothing');
+
+    expect(more).toEqual([]);
+    expect(cold).toMatchObject({ about: 'mill.heat.fromResidues', where: 'Mill' });
+    expect(cold?.value).toBe(burnt('10 %').values.number('mill.heat.fromResidues'));
+    expect(ofKind(burnt('40 %'), 'heat below nothing')).toEqual([]);
   });
 
   it('is not looked at where nothing of it is burned', () => {
@@ -182,6 +190,18 @@ describe('paper that is wetter than agreed', () => {
     const open = worked({ 'material.paper.moisture': moisture, 'material.paper.moistureRefusal': '15 %' });
 
     expect(ofKind(open, 'too wet to accept').map(({ value }) => Math.round(value))).toEqual(told);
+  });
+});
+
+describe('a route whose product serves another way', () => {
+  it.each([
+    { factor: '1', told: [] },
+    { factor: '1.1', told: ['Mill makes 1.1 t for each reference tonne; every figure is per reference tonne.'] },
+    { factor: '0.95', told: ['Mill makes 0.95 t for each reference tonne; every figure is per reference tonne.'] },
+  ])('with $factor t for each reference tonne is told of: $told', ({ factor, told }) => {
+    const open = worked({ 'mill.machine.serviceFactor': factor + ' 1' });
+
+    expect(ofKind(open, 'other service').map(processCautionSentence)).toEqual(told);
   });
 });
 

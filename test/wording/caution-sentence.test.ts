@@ -65,6 +65,14 @@ const everyKind: Told = {
     caution: { kind: 'too wet to accept', ...place, value: 26, limit: 25 },
     says: 'Mill, Line: moisture of 26 % is above 25 %, at which deliveries are refused.',
   },
+  'heat below nothing': {
+    caution: { kind: 'heat below nothing', ...place, where: 'Mill', value: -0.1234 },
+    says: 'Mill: residues in the own boiler take 0.123 GJ a tonne more than they give; that heat is charged.',
+  },
+  'other service': {
+    caution: { kind: 'other service', ...place, where: 'Mill', value: 1.1 },
+    says: 'Mill makes 1.1 t for each reference tonne; every figure is per reference tonne.',
+  },
   'from memory': {
     caution: { kind: 'from memory', about: 'x', count: 2, labels: ['CO2 of lime', 'Heat of fusion'] },
     says: '2 figures were recalled, not seen in a source, and must be verified before being quoted: CO2 of lime, heat of fusion.',
@@ -76,6 +84,10 @@ const everyKind: Told = {
   'mixed years': {
     caution: { kind: 'mixed years', about: 'x', years: ['2023', '2025'] },
     says: 'Carbon factors of different years are used together (2023, 2025); sets of different years do not compare well.',
+  },
+  'mixed warming potentials': {
+    caution: { kind: 'mixed warming potentials', about: 'x', wanted: 'AR6', others: ['AR4', 'AR5'], count: 5 },
+    says: 'Warming potentials of AR6 are chosen, but 5 carbon factors rest on those of AR4 and AR5: the choice changes the methane of landfills alone.',
   },
   'unsourced factors': {
     caution: { kind: 'unsourced factors', about: 'x', count: 3, of: 12 },

@@ -92,6 +92,16 @@ const everyKind: Told = {
     problem: { kind: 'wrong boundary', id: 'x', label: 'Spreading', given: 'transport only', wanted: 'treatment' },
     says: 'Spreading (x) takes in treatment; the figure given takes in transport only and cannot stand for it.',
   },
+  'wrong allocation': {
+    problem: {
+      kind: 'wrong allocation',
+      id: 'x',
+      label: 'Collected and sorted',
+      given: 'closed loop',
+      wanted: 'cut-off',
+    },
+    says: 'Collected and sorted (x): a footprint here is made by the cut-off rule; the figure given is made by closed loop and cannot stand in it.',
+  },
   'no figure': {
     problem: { kind: 'no figure', id: 'product.tonnes', label: 'Saleable tonnes a year', unit: 't/a' },
     says: 'Saleable tonnes a year (product.tonnes) has no figure; give one in t/year (written t/a).',
