@@ -2,9 +2,7 @@
  * The engine, as its users see it: open a case, change an input, compare, explain, write it down again. All of it is pure: text and
  * numbers go in, data comes out.
  */
-export { type Outcome, type Problem } from './case/problem.ts';
-export type { Bounds } from './kernel/expression/operation.ts';
-export type { Status } from './kernel/graph/input-declaration.ts';
+export { type Outcome } from './case/problem.ts';
 export { explain } from './report/explanation-view.ts';
 export type { Explanation, Ingredient } from './report/explanation.ts';
 export { spreadOf } from './report/spread-view.ts';
@@ -12,13 +10,7 @@ export type * from './report/spread.ts';
 export { caseText } from './study/case-text.ts';
 export { type Comparison, compare } from './study/comparison.ts';
 export { editStructure } from './study/edit-structure.ts';
-export {
-  type ComponentMass,
-  type LevelBalance,
-  type LineBalance,
-  type StageBalance,
-  lineBalance,
-} from './study/line-balance.ts';
+export { type ComponentMass, type LineBalance, type StageBalance, lineBalance } from './study/line-balance.ts';
 export { startCase } from './study/start-case.ts';
 export { type FurnishChoice, type NewCase, type ProductChoice, productChoices } from './paper/new-case.ts';
 export {
@@ -42,9 +34,9 @@ export {
   type StreamMass,
   footprint,
 } from './study/footprint.ts';
-export { type EnergyUse, type UsedEnergy, energyUses } from './study/energy-use.ts';
+export { type UsedEnergy, energyUses } from './study/energy-use.ts';
 export { publicClaimCaution } from './wording/claim-caution-sentence.ts';
-export { type GridRegion, gridAttribution, gridRegions } from './paper/carbon-factors.ts';
+export { gridAttribution } from './paper/carbon-factors.ts';
 export { type BreakEven, breakEven } from './study/break-even.ts';
-export { type RestsOn, type Sensitivity, type Swing, sensitivity } from './study/sensitivity.ts';
-export { type Side, type TwoWay, mostFigures, spaced, twoWay } from './study/two-way.ts';
+export { type Sensitivity, type Swing, sensitivity } from './study/sensitivity.ts';
+export { type Side, mostFigures, spaced, twoWay } from './study/two-way.ts';

@@ -1,7 +1,7 @@
 import type { FootprintBasis } from '../../case/case.ts';
 
 /** What a footprint rests on where the case says nothing. */
-export const usualBasis: Required<FootprintBasis> = {
+const usualBasis: Required<FootprintBasis> = {
   fuel: 'natural-gas',
   grid: 'EU',
   gwp: 'AR5',
