@@ -22,6 +22,7 @@ export default defineConfig({
           exclude: ['test/desktop/**', 'test/office/**'],
           // Random cases by the hundred take a second or two alone, and more when the machine is busy.
           testTimeout: 30_000,
+          setupFiles: ['test/support/fixed-seed.ts'],
         },
       },
       {

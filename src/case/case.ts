@@ -18,12 +18,21 @@ export interface Case {
   readonly destinations: readonly Destination[];
   /** Streams whose landfill tax is not the standard one. */
   readonly residues?: readonly { readonly stream: string; readonly landfillTax: LandfillTax }[];
+  /** What the price of carbon is paid on beside fuel and burned residues; nothing else where it is left out. */
+  readonly carbonPrice?: CarbonPriceScheme;
   /** What the footprint rests on; where it is left out, natural gas, the European grid, AR5 and a wet temperate landfill. */
   readonly basis?: FootprintBasis;
   readonly routes: readonly Route[];
   /** Ids of the two routes that face each other; differences are `with` less `base`. */
   readonly compare: { readonly base: string; readonly with: string };
   readonly inputs: Readonly<Record<string, GivenInput>>;
+}
+
+export interface CarbonPriceScheme {
+  readonly ownLandfill?: boolean;
+  readonly power?: boolean;
+  /** Free allocation beyond what is needed is sold at the price. */
+  readonly surplus?: boolean;
 }
 
 export interface FootprintBasis {

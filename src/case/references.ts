@@ -18,6 +18,7 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...keptNameProblems('routes', routes ?? [], keptFromRoutes),
     ...missing('compare.base', valueAt(compare, 'base'), 'route', routes),
     ...missing('compare.with', valueAt(compare, 'with'), 'route', routes),
+    ...additiveProblems(content),
     ...listAt(content, 'routes').flatMap((route, place) => routeProblems(route, `routes.${String(place)}`, materials)),
   ];
 }
@@ -33,6 +34,30 @@ function routeProblems(route: unknown, at: string, materials: Names): Problem[] 
     ...repeated(`${at}.charges`, namesOf(route, 'charges', 'id')),
     ...listAt(route, 'lines').flatMap((line, place) => lineProblems(line, `${at}.lines.${String(place)}`, materials)),
   ];
+}
+
+/** An additive has one price and one carbon factor for all routes, so its name stands for one kind of thing in all of them. */
+function additiveProblems(content: unknown): Problem[] {
+  const kinds = new Map<string, unknown>();
+  return listAt(content, 'routes').flatMap((route, r) =>
+    listAt(route, 'additives').flatMap((additive, a): Problem[] => {
+      const [id, kind] = [valueAt(additive, 'id'), valueAt(additive, 'kind')];
+      if (typeof id !== 'string' || typeof kind !== 'string') return [];
+      const known = kinds.get(id) ?? kind;
+      kinds.set(id, known);
+      const path = `routes.${String(r)}.additives.${String(a)}.kind`;
+      return known === kind
+        ? []
+        : [
+            {
+              kind: 'wrong form',
+              path,
+              given: `"${kind}"`,
+              allowed: `"${String(known)}", which "${id}" is in another route`,
+            },
+          ];
+    }),
+  );
 }
 
 function lineProblems(line: unknown, at: string, materials: Names): Problem[] {

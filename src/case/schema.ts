@@ -120,6 +120,13 @@ export const caseSchema = v.strictObject({
   residues: v.optional(
     v.array(v.strictObject({ stream: reference, landfillTax: v.picklist(['standard', 'lower', 'exempt']) })),
   ),
+  carbonPrice: v.optional(
+    v.strictObject({
+      ownLandfill: v.optional(v.boolean()),
+      power: v.optional(v.boolean()),
+      surplus: v.optional(v.boolean()),
+    }),
+  ),
   basis: v.optional(
     v.strictObject({
       fuel: v.optional(reference),

@@ -1,4 +1,4 @@
-import { constant } from '../kernel/expression/quantity.ts';
+import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
 import { factor } from './catalogue.ts';
 import { plainFigure } from './figure.ts';
 import type { HeatSupply } from './heat-supply.ts';
@@ -9,8 +9,9 @@ import { type Sheet, notNegative } from './sheet.ts';
 import type { LineSpec } from './statement-writer.ts';
 
 /**
- * The price of carbon is paid on fuel burned and on the fossil part of residues burned in the own boiler, less free allocation; a
- * surplus of allocation is not sold. Electricity carries its own carbon price already.
+ * The price of carbon is paid on fuel burned and on the fossil part of residues burned in the own boiler, less free allocation. Methane of
+ * the own landfill and bought power join only where the case says so, for a power price usually holds its carbon already; a surplus of
+ * allocation is sold only where the case says so.
  */
 export function carbonLine(
   sheet: Sheet,
@@ -20,13 +21,25 @@ export function carbonLine(
   residues: Residues,
 ): LineSpec {
   const where = route.label;
+  const scheme = sheet.case.carbonPrice ?? {};
   const fromFuel = heat.total.minus(residues.heat).times(supply.carbon);
+  const also = (wanted: boolean | undefined, cause: string): readonly Quantity[] =>
+    wanted === true ? [sheet.graph.later(`${route.id}.footprint.${cause}`, 'kgCO2e/t')] : [];
+  const priced = [
+    fromFuel,
+    residues.fossilCarbon,
+    ...also(scheme.ownLandfill, 'ownLandfill'),
+    ...also(scheme.power, 'power'),
+  ];
   const emitted = sheet.define(
     `${route.id}.carbon.priced`,
     'Fossil carbon that is priced',
     'kgCO2e/t',
-    fromFuel.plus(residues.fossilCarbon),
-    { where, note: 'Boiler fuel, and the fossil part of residues burned in the own boiler.' },
+    total(priced, 'kgCO2e/t'),
+    {
+      where,
+      note: 'Boiler fuel and the fossil part of residues burned in the own boiler, and what else the case puts under the price.',
+    },
   );
   const free = sheet.input({
     id: `${route.id}.freeAllocation`,
@@ -40,8 +53,14 @@ export function carbonLine(
     `${route.id}.carbon.payable`,
     'Carbon to be paid for',
     'kgCO2e/t',
-    emitted.minus(free).greaterOf(constant('0', 'kgCO2e/t')),
-    { where, note: 'What is priced less free allocation, never below nothing.' },
+    scheme.surplus === true ? emitted.minus(free) : emitted.minus(free).greaterOf(constant('0', 'kgCO2e/t')),
+    {
+      where,
+      note:
+        scheme.surplus === true
+          ? 'What is priced less free allocation; a surplus is sold.'
+          : 'What is priced less free allocation, never below nothing.',
+    },
   );
   const price = sheet.input({
     id: 'price.carbon',

@@ -11,6 +11,8 @@ export interface ChemicalUse {
   readonly amount: Quantity;
   /** Money per kg active. */
   readonly price: Quantity;
+  /** The input that sets the price. */
+  readonly priceInput: string;
   /** Water of its solution, m3/t. */
   readonly water: Quantity;
 }
@@ -78,13 +80,6 @@ function chemicalUse(sheet: Sheet, { route }: Plant, id: string, used: Quantity)
     where: route.label,
     note: 'All doses of it over all lines and the machine.',
   });
-  const price = sheet.input({
-    id: `chemical.${id}.price`,
-    label: `${label}, active`,
-    unit: 'EUR/kg',
-    figure: entry?.price,
-    allowed: notNegative,
-  });
   const strength = {
     id: `chemical.${id}.strength`,
     label: `${label}: strength of the solution`,
@@ -93,9 +88,30 @@ function chemicalUse(sheet: Sheet, { route }: Plant, id: string, used: Quantity)
     figure: entry?.strength,
     allowed: { above: '0', most: '100' },
   } as const;
-  const waterPerKg = sheet.has(strength) ? sheet.input(strength) : constant('1');
-  const water = amount.times(waterPerKg.complement().dividedBy(waterPerKg)).times(constant('0.001', 'm3/kg'));
-  return { id, label, amount, price, water };
+  const active = sheet.has(strength) ? sheet.input(strength) : constant('1');
+  const water = amount.times(active.complement().dividedBy(active)).times(constant('0.001', 'm3/kg'));
+  return { id, label, amount, ...priceOf(sheet, id, active), water };
+}
+
+/** Money per kg active: as quoted, or from the price of the solution and its strength where somebody gives that. */
+function priceOf(sheet: Sheet, id: string, active: Quantity): Pick<ChemicalUse, 'price' | 'priceInput'> {
+  const label = labelOf(sheet, id);
+  const solution = {
+    id: `chemical.${id}.solutionPrice`,
+    label: `${label}, solution as delivered`,
+    unit: 'EUR/kg',
+    allowed: notNegative,
+  };
+  if (sheet.has(solution)) return { price: sheet.input(solution).dividedBy(active), priceInput: solution.id };
+  const figure = chemicalEntries.get(id)?.price;
+  const quoted = {
+    id: `chemical.${id}.price`,
+    label: `${label}, active`,
+    unit: 'EUR/kg',
+    figure,
+    allowed: notNegative,
+  };
+  return { price: sheet.input(quoted), priceInput: quoted.id };
 }
 
 function labelOf(sheet: Sheet, id: string): string {

@@ -38,9 +38,18 @@ export function givenFigure(entry: Entry, given: GivenInput): Outcome<FoundFigur
   return outcome({ value: value.value, provenance }, outside(entry, value.value));
 }
 
+/** Brings a currency that is written before the number ("$0.1/kWh") to where units stand ("0.1 $/kWh"). */
+function currencyBehind(typed: string): string {
+  const match = /^\s*([+-]?)\s*(US\$|[$€£])\s*([\d.]+(?:[eE][+-]?\d{1,3})?)\s*(.*)$/u.exec(typed);
+  if (match === null) return typed;
+  const [, sign = '', currency = '', digits = '', rest = ''] = match;
+  return `${sign}${digits} ${currency}${/^per\b/iu.test(rest) ? ' ' : ''}${rest}`;
+}
+
 /** Takes what a person typed apart into a number and a unit ("" where none was written); null where there is no number. */
 export function splitTyped(typed: string): { readonly digits: string; readonly unit: string } | null {
-  const match = /^\s*([+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d{1,3})?)\s*(.*?)\s*$/u.exec(typed.replace(/\u2212/gu, '-'));
+  const plain = currencyBehind(typed.replace(/\u2212/gu, '-'));
+  const match = /^\s*([+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d{1,3})?)\s*(.*?)\s*$/u.exec(plain);
   return match === null ? null : { digits: plainDigits(match[1] ?? ''), unit: match[2] ?? '' };
 }
 

@@ -78,7 +78,7 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
       key: use.id,
       label: use.label,
       amount: use.amount.times(use.price),
-      driverId: `chemical.${use.id}.price`,
+      driverId: use.priceInput,
     })),
     ...additives.map((use): LineSpec => ({
       account: 'additives',

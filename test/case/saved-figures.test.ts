@@ -29,7 +29,7 @@ describe('a figure that was typed', () => {
 
         expect(readCase(writeCase(content))).toEqual({ ok: true, value: content });
       }),
-      { numRuns: 30 },
+      { numRuns: 60 },
     );
     expect(accepted).toBeGreaterThan(5);
   });

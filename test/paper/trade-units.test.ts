@@ -51,6 +51,11 @@ describe('what a unit is worth', () => {
     }
   });
 
+  it('is 3.6 GJ for a megawatt-hour of heat, by definition', () => {
+    expect(worths.get('MWh-heat')).toMatchObject({ worth: '3.6', of: 'GJ' });
+    expect(worthOf('MWh-heat').dividedBy(worthOf('kWh-heat')).toString()).toBe('1000');
+  });
+
   it('is unknown for a bare ton', () => {
     for (const symbol of ambiguousSymbols) expect(worths.has(symbol)).toBe(false);
   });

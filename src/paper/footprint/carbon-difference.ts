@@ -1,10 +1,12 @@
 import { marginalGridFactor } from '../carbon-factors.ts';
 import type { Sheet } from '../sheet.ts';
 import { basisOf } from './basis.ts';
+import { contractScopeIdOf } from './contract-power.ts';
 import { factorInput } from './factor-input.ts';
 import { scopeIdOf, scopes } from './footprint.ts';
 
 export const carbonDifferenceId = 'difference.footprint.total';
+export const marginalPowerId = 'difference.footprint.marginalPower';
 
 /** What separates the two routes in carbon, by scope, and what their difference in power moves on the grid at the margin. */
 export function writeCarbonDifference(sheet: Sheet): void {
@@ -16,6 +18,8 @@ export function writeCarbonDifference(sheet: Sheet): void {
   for (const scope of scopes)
     less(scopeIdOf('difference', scope), `Carbon, ${scope}`, (routeId) => scopeIdOf(routeId, scope));
   less(carbonDifferenceId, 'Carbon, all scopes', (routeId) => `${routeId}.footprint.total`);
+  if (sheet.isGiven('carbon.contract'))
+    less(contractScopeIdOf('difference'), 'Carbon, scope 2, market-based', contractScopeIdOf);
   const figure = marginalGridFactor(basisOf(sheet.case.basis).grid);
   if (figure === undefined && !sheet.isGiven('carbon.gridMarginal')) return;
   const label = 'Grid electricity, marginal: the effect of a change only';
@@ -25,7 +29,7 @@ export function writeCarbonDifference(sheet: Sheet): void {
       : factorInput(sheet, 'carbon.gridMarginal', label, figure);
   const used = (routeId: string) => sheet.graph.later(`${routeId}.electricity.total`, 'kWh/t');
   sheet.define(
-    'difference.footprint.marginalPower',
+    marginalPowerId,
     'What the difference in power moves on the grid',
     'kgCO2e/t',
     used(other).minus(used(base)).times(marginal),

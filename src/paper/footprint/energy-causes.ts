@@ -1,11 +1,12 @@
 import type { Quantity } from '../../kernel/expression/quantity.ts';
-import { type CarbonFigure, carbonFactor, gridFactor } from '../carbon-factors.ts';
+import { carbonFactor } from '../carbon-factors.ts';
 import type { Heat } from '../heat.ts';
 import type { Plant } from '../plant.ts';
 import type { Residues } from '../residues.ts';
 import type { Sheet } from '../sheet.ts';
 import { basisOf } from './basis.ts';
 import type { Cause } from './cause.ts';
+import { averageOf } from './contract-power.ts';
 import { factorInput } from './factor-input.ts';
 
 /**
@@ -84,32 +85,17 @@ function boughtHeat(sheet: Sheet, bought: Quantity): readonly Cause[] {
   ];
 }
 
-/** By location: the average of the grid. A contract is shown beside, never in the sum. */
+/** By location: the average of the grid. A contract stands beside (contract-power.ts), never in the sum. */
 function powerCauses(sheet: Sheet, { route }: Plant): readonly Cause[] {
   const { grid } = basisOf(sheet.case.basis);
   const used = sheet.graph.later(`${route.id}.electricity.total`, 'kWh/t');
-  const average = factorInput(sheet, 'carbon.grid', 'Grid electricity, average by location', gridOf(grid));
+  const average = factorInput(sheet, 'carbon.grid', 'Grid electricity, average by location', averageOf(grid));
   const supply = factorInput(
     sheet,
     'carbon.gridUpstream',
     'Grid losses and supply of its fuels',
     carbonFactor('electricity.upstream'),
   );
-  const contract = {
-    id: 'carbon.contract',
-    label: 'Electricity by contract (market-based)',
-    unit: 'kgCO2e/kWh',
-    allowed: { least: '0' },
-  } as const;
-  if (sheet.has(contract)) {
-    sheet.define(
-      `${route.id}.footprint.powerByContract`,
-      'Bought power, by contract',
-      'kgCO2e/t',
-      used.times(sheet.input(contract)),
-      { where: route.label, note: 'Market-based scope 2, beside the sum.' },
-    );
-  }
   return [
     {
       id: 'power',
@@ -128,11 +114,4 @@ function powerCauses(sheet: Sheet, { route }: Plant): readonly Cause[] {
       note: 'Losses of the grid and supply of its fuels.',
     },
   ];
-}
-
-/** Regions that the data set does not hold were refused when the case was opened. */
-function gridOf(region: string): CarbonFigure {
-  const figure = gridFactor(region);
-  if (figure === undefined) throw new Error(`No grid region "${region}"`);
-  return figure;
 }

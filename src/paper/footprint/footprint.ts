@@ -7,6 +7,7 @@ import type { Residues } from '../residues.ts';
 import type { Sheet } from '../sheet.ts';
 import { avoidedLandfill } from './avoided-landfill.ts';
 import type { Cause, Scope } from './cause.ts';
+import { contractPower, contractScopeIdOf } from './contract-power.ts';
 import { energyCauses } from './energy-causes.ts';
 import { materialCauses } from './material-causes.ts';
 import { recycledContent } from './recycled-content.ts';
@@ -63,6 +64,18 @@ export function footprintOf(
     where: route.label,
     note: 'From cradle to mill gate; biogenic CO2 stands beside.',
   });
+  const byContract = contractPower(sheet, plant);
+  if (byContract !== null)
+    sheet.define(
+      contractScopeIdOf(route.id),
+      'Carbon, scope 2, market-based',
+      'kgCO2e/t',
+      sumOf(causes.filter(({ id, scope }) => scope === 'scope 2' && id !== 'power')).plus(byContract),
+      {
+        where: route.label,
+        note: 'Scope 2 with power by its contract in place of the average of the grid; in no sum.',
+      },
+    );
   recycledContent(sheet, plant);
   woodUse(sheet, plant);
   avoidedLandfill(sheet, plant);

@@ -2,6 +2,7 @@ import type { Quantity } from '../../kernel/expression/quantity.ts';
 import { type StageEntry, type StageKind, chemicalEntries } from '../catalogue.ts';
 import { type Component, type Flow, componentLabels, flowOf, massOf } from '../components.ts';
 import { type Sheet, notNegative } from '../sheet.ts';
+import { clarifierChemical, clarifierOf } from './clarifier.ts';
 import { electricityOf } from './demand.ts';
 import { heatOf } from './heat.ts';
 import type { CascadeShape } from './removal.ts';
@@ -36,6 +37,7 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
   const feedMass = sheet.define(`${place.id}.feed`, 'Enters the stage, per tonne fed to the line', '1', massOf(feed), {
     where: place.where,
   });
+  const clarifier = clarifierOf(sheet, place, entry);
   const moves = movesOf(sheet, place, entry);
   const turned = transformed(moves, feed);
   const { removal, cascade } = separationOf(sheet, place, entry);
@@ -66,9 +68,12 @@ export function stageOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feed
     rejects,
     streamOf: (component) => entry.streams?.[component] ?? stream,
     cascade,
-    electricity: electricityOf(sheet, place, entry, feedMass),
+    electricity: electricityOf(sheet, place, entry, feedMass).plus(clarifier.electricity),
     ...heatOf(sheet, place, entry),
-    doses: dosesOf(sheet, place, entry),
+    doses: [
+      ...dosesOf(sheet, place, entry),
+      ...(clarifier.polymer === null ? [] : [{ chemical: clarifierChemical, dose: clarifier.polymer }]),
+    ],
   };
 }
 
