@@ -38,7 +38,7 @@ function routeProblems(route: unknown, at: string, materials: Names): Problem[] 
 
 /** An additive has one price and one carbon factor for all routes, so its name stands for one kind of thing in all of them. */
 function additiveProblems(content: unknown): Problem[] {
-  const kinds = new Map<string, unknown>();
+  const kinds = new Map<string, string>();
   return listAt(content, 'routes').flatMap((route, r) =>
     listAt(route, 'additives').flatMap((additive, a): Problem[] => {
       const [id, kind] = [valueAt(additive, 'id'), valueAt(additive, 'kind')];
@@ -53,7 +53,7 @@ function additiveProblems(content: unknown): Problem[] {
               kind: 'wrong form',
               path,
               given: `"${kind}"`,
-              allowed: `"${String(known)}", which "${id}" is in another route`,
+              allowed: `"${known}", which "${id}" is in another route`,
             },
           ];
     }),

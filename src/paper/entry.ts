@@ -40,7 +40,7 @@ export function givenFigure(entry: Entry, given: GivenInput): Outcome<FoundFigur
 
 /** Brings a currency that is written before the number ("$0.1/kWh") to where units stand ("0.1 $/kWh"). */
 function currencyBehind(typed: string): string {
-  const match = /^\s*([+-]?)\s*(US\$|[$€£])\s*([\d.]+(?:[eE][+-]?\d{1,3})?)\s*(.*)$/u.exec(typed);
+  const match = /^\s*([+-]?)\s*(US\$|[$€£])\s*([\d.]+(?:[eE][+-]?\d{1,3})?)\s*(\S.*)$/u.exec(typed);
   if (match === null) return typed;
   const [, sign = '', currency = '', digits = '', rest = ''] = match;
   return `${sign}${digits} ${currency}${/^per\b/iu.test(rest) ? ' ' : ''}${rest}`;

@@ -20,7 +20,8 @@ export function footprintPage(found: Footprint, warnings: readonly string[], loc
 
 type Show = (value: number, decimals: number) => string;
 
-function carbon({ routes, difference, basis }: Footprint, number: Show): string {
+function carbon(found: Footprint, number: Show): string {
+  const { routes, difference, basis } = found;
   const [base, other] = [difference.base, difference.with].map((id) => routes.find((route) => route.id === id));
   const row = (label: string, pick: (route: RouteFootprint) => number): readonly string[] => [
     label,
@@ -43,7 +44,21 @@ function carbon({ routes, difference, basis }: Footprint, number: Show): string 
     ];
   });
   const head = `Carbon, kg CO2e a tonne, from cradle to mill gate by the ${basis.allocation} rule; GWP of ${basis.gwp}, 100 years. An estimate.`;
-  return `${head}\n${figuresTable(['', ...routes.map((route) => route.label), 'differs'], [...(rows ?? []), [], row('All three', (route) => route.total)])}`;
+  const table = [...(rows ?? []), [], row('All three', (route) => route.total), ...besideTheSum(found, number)];
+  return `${head}\n${figuresTable(['', ...routes.map((route) => route.label), 'differs'], table)}`;
+}
+
+/** Scope 2 by contract, and what the difference in power moves on the grid: where there are such figures, below the sum and not in it. */
+function besideTheSum({ routes, difference }: Footprint, number: Show): readonly (readonly string[])[] {
+  const text = (found: { readonly amount: number } | null): string => (found === null ? '' : number(found.amount, 1));
+  const { scope2ByContract, marginalPower } = difference;
+  const contract = ['Scope 2, market-based', ...routes.map((route) => text(route.scope2ByContract))];
+  const marginal = ['Effect of the difference on the grid (marginal), not in the sum', ...routes.map(() => '')];
+  const rows = [
+    ...(scope2ByContract === null ? [] : [[...contract, text(scope2ByContract)]]),
+    ...(marginalPower === null ? [] : [[...marginal, text(marginalPower)]]),
+  ];
+  return rows.length === 0 ? [] : [[], ...rows];
 }
 
 function beside({ routes }: Footprint, number: Show): string {

@@ -1,8 +1,10 @@
 import type { Status } from '../kernel/graph/input-declaration.ts';
 import { inForce } from '../kernel/graph/input-declaration.ts';
 import { gridAttribution } from '../paper/carbon-factors.ts';
+import { carbonDifferenceId, marginalPowerId } from '../paper/footprint/carbon-difference.ts';
 import { factOf } from '../paper/footprint/carbon-inputs.ts';
 import { basisOf } from '../paper/footprint/basis.ts';
+import { contractPowerIdOf, contractScopeIdOf } from '../paper/footprint/contract-power.ts';
 import type { Scope } from '../paper/footprint/cause.ts';
 import { type ReportedCause, scopeIdOf, scopes } from '../paper/footprint/footprint.ts';
 import type { RouteModel } from '../paper/route.ts';
@@ -72,6 +74,8 @@ export interface RouteFootprint {
   readonly totalId: string;
   /** Scope 2 by contract, where one is given: beside the sum. */
   readonly powerByContract: number | null;
+  /** All of scope 2 with power by contract (market-based): in no sum. */
+  readonly scope2ByContract: NamedAmount | null;
   /** kgCO2e/t of what is landfilled for one tonne. */
   readonly landfillMethane: {
     readonly allTime: number;
@@ -110,6 +114,12 @@ export interface RouteFootprint {
   readonly avoidedLandfill: { readonly amount: number; readonly quantityId: string };
 }
 
+/** kgCO2e/t, and the quantity it stands in. */
+export interface NamedAmount {
+  readonly amount: number;
+  readonly quantityId: string;
+}
+
 /** All residues of a route, in tonnes per tonne of product. */
 export interface WasteMass {
   readonly dry: number;
@@ -139,7 +149,11 @@ export interface Footprint {
     readonly base: string;
     readonly with: string;
     readonly total: number;
-    readonly scopes: readonly { readonly scope: Scope; readonly amount: number }[];
+    readonly scopes: readonly { readonly scope: Scope; readonly amount: number; readonly quantityId: string }[];
+    readonly totalId: string;
+    readonly scope2ByContract: NamedAmount | null;
+    /** What the difference in power moves on the grid: the effect of a change, in no inventory. Null where no factor is known or given. */
+    readonly marginalPower: NamedAmount | null;
   };
 }
 
@@ -148,8 +162,6 @@ export function footprint(open: OpenCase): Footprint {
   const { content, values, model } = open;
   const routes = model.routes.map((route) => routeFootprint(open, route));
   const { base, with: other } = content.compare;
-  const less = (pick: (route: RouteFootprint) => number): number =>
-    pick(routeOf(routes, other)) - pick(routeOf(routes, base));
   return {
     currency: content.currency,
     tonnesPerYear: values.number('product.tonnes'),
@@ -158,19 +170,22 @@ export function footprint(open: OpenCase): Footprint {
     difference: {
       base,
       with: other,
-      total: less((route) => route.total),
+      total: values.number(carbonDifferenceId),
+      totalId: carbonDifferenceId,
       scopes: scopes.map((scope) => ({
         scope,
-        amount: less((route) => route.scopes.find((each) => each.scope === scope)?.amount ?? NaN),
+        amount: values.number(scopeIdOf('difference', scope)),
+        quantityId: scopeIdOf('difference', scope),
       })),
+      scope2ByContract: namedAmount(open, contractScopeIdOf('difference')),
+      marginalPower: namedAmount(open, marginalPowerId),
     },
   };
 }
 
-function routeOf(routes: readonly RouteFootprint[], id: string): RouteFootprint {
-  const found = routes.find((route) => route.id === id);
-  if (found === undefined) throw new Error(`No route "${id}"`);
-  return found;
+/** Null where the case has no such quantity. */
+function namedAmount({ values }: OpenCase, quantityId: string): NamedAmount | null {
+  return values.has(quantityId) ? { amount: values.number(quantityId), quantityId } : null;
 }
 
 function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprint {
@@ -182,7 +197,6 @@ function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprint {
   const isEffluentGiven = water === 'effluent given';
   const freshName = isEffluentGiven ? 'water.fresh' : 'machine.freshWater';
   const effluentName = isEffluentGiven ? 'effluent' : 'water.effluent';
-  const contract = `${id}.footprint.powerByContract`;
   return {
     id,
     label,
@@ -195,7 +209,8 @@ function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprint {
     causes: route.causes.map((cause) => causeAmount(open, cause)),
     total: of('footprint.total'),
     totalId: `${id}.footprint.total`,
-    powerByContract: values.has(contract) ? values.number(contract) : null,
+    powerByContract: namedAmount(open, contractPowerIdOf(id))?.amount ?? null,
+    scope2ByContract: namedAmount(open, contractScopeIdOf(id)),
     landfillMethane: {
       allTime: of('landfill.methane'),
       firstYear: of('landfill.methane.1'),

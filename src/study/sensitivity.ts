@@ -41,6 +41,9 @@ export interface Sensitivity {
   readonly rests: Readonly<Record<RestsOn, number>>;
 }
 
+// What the two ends of an input that cancels out differ by is the rounding of floating-point numbers, and no swing.
+const noise = 1e-9;
+
 /** One-way sensitivity of a result to every input that reaches it. */
 export function sensitivity(
   open: OpenCase,
@@ -57,7 +60,7 @@ export function sensitivity(
       const slope = slopes[inputPlace(tape.tape, input.id)] ?? NaN;
       return range === null ? [] : [swingOf(tape, input, range, slope * Number(input.factor))];
     })
-    .filter((swing) => swing.swing > 0)
+    .filter((swing) => swing.swing > noise * Math.abs(tape.baseValue))
     .sort((a, b) => b.swing - a.swing || (a.id < b.id ? -1 : 1));
   const total = swings.reduce((sum, each) => sum + each.swing, 0);
   const restOf = (kind: RestsOn): number =>

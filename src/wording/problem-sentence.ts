@@ -33,7 +33,7 @@ export function problemSentence(problem: Problem): string {
     case 'which ton':
       return `${problem.id}: "${problem.given}" does not say which ton. Write t (metric), st (short, 907 kg) or lt (long, 1016 kg), and whether bone-dry, air-dry or as received: bdt, adt, t-ar, bdst, adst, st-ar.`;
     case 'wrong unit':
-      return `${problem.label} (${problem.id}): "${problem.given}" is another kind of unit; it is given in ${unitName(problem.wanted)}.`;
+      return `${problem.label} (${problem.id}): "${problem.given}" is another kind of unit; it is given in ${unitName(problem.wanted)}.${unitHint(problem.given, problem.wanted)}`;
     case 'outside':
       return `${problem.label} (${problem.id}): ${trueMinus(problem.given)}${after(problem.unit)} was given; allowed is ${boundsPhrase(problem.allowed, unitLabel(problem.unit))}.`;
     case 'no source':
@@ -62,6 +62,24 @@ function unitName(unit: string): string {
   const label = unitLabel(unit);
   if (label === '') return 'a plain number';
   return label === unit ? unit : `${label} (written ${unit})`;
+}
+
+const tonSymbols: Readonly<Record<string, string>> = {
+  bdt: 'bdst and bdlt',
+  adt: 'adst and adlt',
+  't-ar': 'st-ar and lt-ar',
+  'wet-t': 'wet-st and wet-lt',
+  gt: 'gst and glt',
+};
+
+/** How what was probably meant can be written. */
+function unitHint(given: string, wanted: string): string {
+  if (/\bGJ\b/u.test(wanted) && /\b[kM]Wh\b(?!-heat)/u.test(given))
+    return ' Heat that is counted in MWh or kWh is written MWh-heat (3.6 GJ) or kWh-heat.';
+  const tons = Object.entries(tonSymbols).find(([tonne]) => wanted.endsWith(`/${tonne}`) || wanted === tonne)?.[1];
+  if (tons !== undefined && /\b(short|long) tons?\b|\b[sl]t\b/iu.test(given))
+    return ` Short and long tons of that kind are written ${tons}.`;
+  return '';
 }
 
 function after(unit: string): string {

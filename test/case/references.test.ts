@@ -45,6 +45,15 @@ describe('names that are said twice', () => {
     ]);
   });
 
+  it('of additives stand for one kind of thing in all routes', () => {
+    const problems = problemsAfter((content) => {
+      const [first] = at(content, 'routes.1')['additives'] as { kind: string }[];
+      at(content, 'routes.0')['additives'] = [{ ...first, kind: first?.kind === 'mineral' ? 'organic' : 'mineral' }];
+    });
+
+    expect(problems).toMatchObject([{ kind: 'wrong form', path: 'routes.1.additives.0.kind' }]);
+  });
+
   it('are no single stages that a cascade does not have', () => {
     const problems = problemsAfter((content) => {
       const stages = at(content, 'routes.1.lines.0.stages') as unknown as Record<string, unknown>[];

@@ -115,6 +115,20 @@ describe('a carbon factor given with --set', () => {
       expect(out.split('\n').find((line) => line.startsWith(`${id} `))).toMatch(/ touched .* Contract of 2026$/u);
   });
 
+  it('by contract gives scope 2 another figure, below the sum', async () => {
+    const contract = ['--set', 'carbon.contract=0.05', '--source', 'Contract of 2026'];
+    const { out } = await tonne(['footprint', file, ...contract]);
+
+    expect(out).toMatch(/^All three .*\n─[─ ]+\nScope 2, market-based +[\d.]+ +[\d.]+ +\u2212?[\d.]+$/mu);
+    expect((await tonne(['footprint', file])).out).not.toContain('market-based');
+  });
+
+  it('at the margin gives the effect of the difference, in the last column alone', async () => {
+    const { out } = await tonne(['footprint', file, '--set', 'carbon.gridMarginal=0.5', '--source', 'Study']);
+
+    expect(out).toMatch(/^Effect of the difference on the grid \(marginal\), not in the sum +\u2212?[\d.,]+$/mu);
+  });
+
   it('takes no blanks for a source', async () => {
     const { code, err } = await tonne(['footprint', file, ...set, '--source', ' ']);
 

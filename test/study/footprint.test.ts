@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type OpenCase, changeInput, editStructure, energyUses, footprint, gridAttribution } from '../../src/index.ts';
 import { checksOf } from '../../src/study/checks.ts';
-import { demonstration, valueOf } from '../examples/demonstration.ts';
+import { demonstration, problemsOf, valueOf } from '../examples/demonstration.ts';
 
 const open = demonstration();
 const found = footprint(open);
@@ -169,8 +169,37 @@ describe('a factor that somebody gave', () => {
 
 it('tells scope 2 by contract only where there is a contract', () => {
   expect(found.routes.map(({ powerByContract }) => powerByContract)).toEqual([null, null]);
+  expect([found.difference.scope2ByContract, found.difference.marginalPower]).toEqual([null, null]);
 
   const contract = footprint(withFigure('carbon.contract', '0.1'));
   for (const { powerByContract, electricity } of contract.routes)
     expect(powerByContract).toBeCloseTo(0.1 * electricity, 10);
+  const market = contract.routes.map(({ scopes, causes, powerByContract, scope2ByContract }) => {
+    const [byLocation, power] = [scopes[1]?.amount ?? NaN, causes.find(({ id }) => id === 'power')?.amount ?? NaN];
+    expect(scope2ByContract?.amount).toBeCloseTo(byLocation - power + (powerByContract ?? NaN), 9);
+    return scope2ByContract?.amount ?? NaN;
+  });
+  expect(contract.difference.scope2ByContract?.amount).toBeCloseTo((market[1] ?? NaN) - (market[0] ?? NaN), 9);
+});
+
+it('takes a contract only with a source, and only for the generation of electricity', () => {
+  const [unsourced] = problemsOf(changeInput(open, 'carbon.contract', '0.1'));
+  const told = { source: 'Contract, 2026', boundary: 'transport only' };
+
+  expect(unsourced.kind).toBe('no source');
+  expect(problemsOf(changeInput(open, 'carbon.contract', '0.1', told))[0]).toMatchObject({
+    kind: 'wrong boundary',
+    wanted: 'generation of electricity',
+  });
+});
+
+it('tells what the difference in power moves on the grid where a marginal factor is known', () => {
+  const french = valueOf(editStructure(open, { kind: 'set basis', basis: { grid: 'FRA' } }));
+  const { marginalPower } = footprint(french).difference;
+
+  expect(marginalPower).toEqual({
+    amount: french.values.number('difference.footprint.marginalPower'),
+    quantityId: 'difference.footprint.marginalPower',
+  });
+  expect(marginalPower?.amount).not.toBe(0);
 });

@@ -116,6 +116,23 @@ describe('a problem', () => {
     },
   );
 
+  it.each([
+    { given: 'EUR/MWh', wanted: 'EUR/GJ', hint: 'is written MWh-heat (3.6 GJ) or kWh-heat.' },
+    {
+      given: 'EUR/short ton',
+      wanted: 'EUR/t-ar',
+      hint: 'Short and long tons of that kind are written st-ar and lt-ar.',
+    },
+    { given: 'EUR/st', wanted: 'EUR/bdt', hint: 'Short and long tons of that kind are written bdst and bdlt.' },
+    { given: 'EUR/st', wanted: 'EUR/wet-t', hint: 'Short and long tons of that kind are written wet-st and wet-lt.' },
+    { given: 'EUR/st', wanted: 'EUR/gt', hint: 'Short and long tons of that kind are written gst and glt.' },
+  ])('of a unit says how what was meant is written: $given for $wanted', ({ given, wanted, hint }) => {
+    const sentence = problemSentence({ kind: 'wrong unit', id: 'x', label: 'Price', given, wanted });
+
+    expect(sentence).toContain('is another kind of unit');
+    expect(sentence.endsWith(hint)).toBe(true);
+  });
+
   it('of the whole file names the file', () => {
     expect(
       problemSentence({ kind: 'wrong form', path: '', given: '70000 values', allowed: 'at most 60000 values' }),
