@@ -32,8 +32,8 @@ export {
   type Footprint,
   type RouteFootprint,
   type StreamMass,
-  footprint,
-} from './study/footprint.ts';
+} from './study/footprint-result.ts';
+export { footprint } from './study/footprint.ts';
 export { type UsedEnergy, energyUses } from './study/energy-use.ts';
 export { publicClaimCaution } from './wording/claim-caution-sentence.ts';
 export { gridAttribution } from './paper/carbon-factors.ts';

@@ -73,5 +73,17 @@ function sourceOf(input: NonNullable<Explanation['input']>): string {
   const origin = input.touched
     ? `Given${input.usual === null ? '' : `; the default is ${trueMinus(input.usual)}`}`
     : 'Default';
-  return `Input, ${withUnit(input.value)}. ${origin}. ${input.status}: ${input.source}.${range}`;
+  return `Input, ${withUnit(input.value)}. ${origin}. ${input.status}: ${input.source}.${range}${factsOf(input)}`;
+}
+
+/** What decides whether a carbon factor may stand beside another. */
+function factsOf({ boundary, year, allocation, gwp }: NonNullable<Explanation['input']>): string {
+  if (boundary === undefined) return '';
+  const known = [
+    `takes in ${boundary}`,
+    ...(year === undefined ? [] : [`year ${year}`]),
+    ...(allocation === undefined ? [] : [`allocation: ${allocation}`]),
+    ...(gwp === undefined ? [] : [`warming potentials: ${gwp}`]),
+  ];
+  return ` Carbon factor; ${known.join('; ')}.`;
 }

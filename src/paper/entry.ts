@@ -1,6 +1,7 @@
 import type { GivenInput } from '../case/case.ts';
 import { type Outcome, type Problem, outcome } from '../case/problem.ts';
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
+import { keepsBounds } from '../kernel/evaluate/keeps-bounds.ts';
 import type { Bounds } from '../kernel/expression/operation.ts';
 import type { Provenance } from '../kernel/graph/input-declaration.ts';
 import { entryFactor } from '../kernel/units/entry-unit.ts';
@@ -88,14 +89,7 @@ function plainDigits(digits: string): string {
 }
 
 function outside(entry: Entry, digits: string): Problem[] {
-  const value = new Decimal(digits);
-  const { least, most, above, below } = entry.allowed;
-  const kept =
-    (least === undefined || value.greaterThanOrEqualTo(least)) &&
-    (most === undefined || value.lessThanOrEqualTo(most)) &&
-    (above === undefined || value.greaterThan(above)) &&
-    (below === undefined || value.lessThan(below));
-  return kept
+  return keepsBounds(digits, entry.allowed)
     ? []
     : [{ kind: 'outside', id: entry.id, label: entry.label, given: digits, unit: entry.unit, allowed: entry.allowed }];
 }

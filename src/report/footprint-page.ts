@@ -1,4 +1,4 @@
-import type { Footprint, RouteFootprint } from '../study/footprint.ts';
+import type { Footprint, RouteFootprint } from '../study/footprint-result.ts';
 import { publicClaimCaution } from '../wording/claim-caution-sentence.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import { unitLabel } from '../wording/unit-label.ts';

@@ -1,5 +1,6 @@
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { inForce } from '../kernel/graph/input-declaration.ts';
+import { factOf } from '../paper/footprint/carbon-inputs.ts';
 import type { InputView } from './spread.ts';
 
 /** An input as it is shown and listed. */
@@ -21,6 +22,12 @@ export function inputView(input: InputDeclaration): InputView {
     note: provenance.note ?? '',
     touched: given !== null,
     usual: given === null ? null : usual.value,
-    ...(boundary === undefined ? {} : { boundary }),
+    ...(boundary === undefined ? {} : { boundary, ...factsOf(input) }),
   };
+}
+
+/** What is known of the factor in force; what is not known is left out. */
+function factsOf(input: InputDeclaration): Pick<InputView, 'year' | 'allocation' | 'gwp'> {
+  const facts = (['year', 'allocation', 'gwp'] as const).map((fact) => [fact, factOf(input, fact)] as const);
+  return Object.fromEntries(facts.filter(([, known]) => known !== ''));
 }

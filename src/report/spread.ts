@@ -73,6 +73,10 @@ export interface InputView {
   readonly usual: string | null;
   /** Carbon factors only: what it takes in. A figure given for one must name its source. */
   readonly boundary?: string;
+  /** Carbon factors only, where they are known: the year of the set, the rule of allocation, the set of warming potentials. */
+  readonly year?: string;
+  readonly allocation?: string;
+  readonly gwp?: string;
 }
 
 export interface Warning {

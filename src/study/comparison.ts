@@ -2,6 +2,7 @@ import { accountIdOf, accountPerYearIdOf, accounts } from '../paper/accounts.ts'
 import type { RouteModel } from '../paper/route.ts';
 import type { OpenCase } from './open-case.ts';
 import type { Values } from './values.ts';
+import { waterIdsOf } from './water-ids.ts';
 
 /** Money per tonne of product and per year, as numbers and with every digit. NaN and "" where it cannot be worked out. */
 export interface Money {
@@ -108,10 +109,7 @@ function accountMoney(values: Values, routeId: string): readonly AccountMoney[] 
 function routeComparison({ content, values }: OpenCase, { plant, statement, residues }: RouteModel): RouteComparison {
   const { id, label } = plant.route;
   const whole = money(values, statement.totalId, statement.totalPerYearId);
-  const water =
-    plant.route.water === 'effluent given'
-      ? { fresh: `${id}.water.fresh`, effluent: `${id}.effluent` }
-      : { fresh: `${id}.machine.freshWater`, effluent: `${id}.water.effluent` };
+  const { freshId, effluentId } = waterIdsOf(plant.route);
   return {
     id,
     label,
@@ -154,6 +152,6 @@ function routeComparison({ content, values }: OpenCase, { plant, statement, resi
         boneDry: values.number(`${id}.bought.${material.id}`),
         asReceived: values.number(`${id}.received.${material.id}`),
       })),
-    water: { fresh: values.number(water.fresh), effluent: values.number(water.effluent) },
+    water: { fresh: values.number(freshId), effluent: values.number(effluentId) },
   };
 }

@@ -2,6 +2,7 @@ import { type Component, componentLabels, components } from '../paper/components
 import { residueEntries } from '../paper/catalogue.ts';
 import type { LineResult } from '../paper/line.ts';
 import type { StageResult } from '../paper/stages/stage.ts';
+import { fedShare } from './fed-share.ts';
 import type { OpenCase } from './open-case.ts';
 
 /** Mass of one component, in dry kilograms per 1,000 kg fed to the line, and the quantity it stands in ("" where it is nothing). */
@@ -93,21 +94,14 @@ export function lineBalance(open: OpenCase, routeId: string, lineId: string): Li
   };
 }
 
-function fedMass({ values }: OpenCase, line: LineResult, component: Component): ComponentMass {
-  const mass = line.grades.reduce((sum, { material }) => {
-    const share = values.has(`${line.id}.grade.${material}.share`)
-      ? values.number(`${line.id}.grade.${material}.share`)
-      : 1;
-    const id = `material.${material}.${component}`;
-    return sum + share * (values.has(id) ? values.number(id) : 0);
-  }, 0);
+function fedMass(open: OpenCase, line: LineResult, component: Component): ComponentMass {
   const [only, ...more] = line.grades;
   const id = `material.${only?.material ?? ''}.${component}`;
   return {
     component,
     label: componentLabels[component],
-    mass: mass * perThousand,
-    id: more.length === 0 && values.has(id) ? id : '',
+    mass: fedShare(open, line, component) * perThousand,
+    id: more.length === 0 && open.values.has(id) ? id : '',
   };
 }
 

@@ -1,5 +1,6 @@
 import type { LineResult } from '../paper/line.ts';
 import { drumBears, usualEdgeLoad, usualLineYields } from '../paper/usual-results.ts';
+import { fedShare } from './fed-share.ts';
 import type { OpenCase } from './open-case.ts';
 import type { ProcessCaution } from './process-caution.ts';
 
@@ -57,21 +58,13 @@ function drums(open: OpenCase): readonly ProcessCaution[] {
 }
 
 /** Of what enters the drum, not of what was fed to the stage before it. */
-function enteringShare(
-  { values }: OpenCase,
-  line: LineResult,
-  place: number,
-  component: 'wire' | 'wetStrength',
-): number {
+function enteringShare(open: OpenCase, line: LineResult, place: number, component: 'wire' | 'wetStrength'): number {
   const before = line.stages[place - 1];
-  const number = (id: string): number => (values.has(id) ? values.number(id) : 0);
+  const number = (id: string): number => (open.values.has(id) ? open.values.number(id) : 0);
   const drum = line.stages[place];
   if (before !== undefined && drum !== undefined)
     return number(`${before.id}.accepts.${component}`) / number(`${drum.id}.feed`);
-  return line.grades.reduce((sum, { material }) => {
-    const id = `${line.id}.grade.${material}.share`;
-    return sum + (values.has(id) ? values.number(id) : 1) * number(`material.${material}.${component}`);
-  }, 0);
+  return fedShare(open, line, component);
 }
 
 function edgeLoads(open: OpenCase): readonly ProcessCaution[] {

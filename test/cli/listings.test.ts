@@ -76,6 +76,16 @@ describe('explain', () => {
     expect(out).toMatch(/= 11,779\d+ t\/h/u);
   });
 
+  it('says of a carbon factor what decides whether it may stand beside another', async () => {
+    const { out } = await tonne(['explain', file, 'carbon.fuelUpstream']);
+    const given = ['explain', file, 'carbon.grid', '--set', 'carbon.grid=0.3', '--source', 'Study'];
+
+    expect(out).toMatch(
+      /Carbon factor; takes in fuel upstream; year \d{4}; allocation: none; warming potentials: AR5\.$/mu,
+    );
+    expect((await tonne(given)).out).toMatch(/: Study\..* Carbon factor; takes in generation of electricity\.$/mu);
+  });
+
   it('of a figure that there is not ends with 1 and names what is near', async () => {
     const { code, out, err } = await tonne(['explain', file, 'virgin.cost.totl']);
 

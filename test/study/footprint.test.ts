@@ -203,3 +203,13 @@ it('tells what the difference in power moves on the grid where a marginal factor
   });
   expect(marginalPower?.amount).not.toBe(0);
 });
+
+it('takes a marginal factor of a region without one only with a source and the right boundary', () => {
+  const told = { source: 'Study, 2026', boundary: 'losses and upstream of electricity' };
+  const kinds = (more: object) =>
+    problemsOf(changeInput(open, 'carbon.gridMarginal', '0.5', more)).map(({ kind }) => kind);
+
+  expect(kinds({})).toEqual(['no source']);
+  expect(kinds(told)).toEqual(['wrong boundary']);
+  expect(footprint(withFigure('carbon.gridMarginal', '0.5')).difference.marginalPower).not.toBeNull();
+});

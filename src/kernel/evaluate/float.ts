@@ -3,7 +3,10 @@ import type { Graph } from '../graph/graph.ts';
 import { inForce } from '../graph/input-declaration.ts';
 import type { Changes } from './decimal.ts';
 
-/** A graph laid out flat for fast work with ordinary floating-point numbers. A value that cannot be worked out is NaN. */
+/**
+ * A graph laid out flat for fast work with ordinary floating-point numbers. A value that cannot be worked out is NaN. Studies work on tapes
+ * (kernel/tape); this plain reading of every node is what tapes are held against in tests and timed against in the bench.
+ */
 export interface FloatProgram {
   /** What each step does; the numbers are those of `codes`. */
   readonly steps: Uint8Array;

@@ -1,3 +1,4 @@
+import type { Quantity } from '../../kernel/expression/quantity.ts';
 import { marginalGridFactor } from '../carbon-factors.ts';
 import type { Sheet } from '../sheet.ts';
 import { basisOf } from './basis.ts';
@@ -24,9 +25,7 @@ export function writeCarbonDifference(sheet: Sheet): void {
   if (figure === undefined && !sheet.isGiven('carbon.gridMarginal')) return;
   const label = 'Grid electricity, marginal: the effect of a change only';
   const marginal =
-    figure === undefined
-      ? sheet.input({ id: 'carbon.gridMarginal', label, unit: 'kgCO2e/kWh', allowed: { least: '0' } })
-      : factorInput(sheet, 'carbon.gridMarginal', label, figure);
+    figure === undefined ? marginalGiven(sheet, label) : factorInput(sheet, 'carbon.gridMarginal', label, figure);
   const used = (routeId: string) => sheet.graph.later(`${routeId}.electricity.total`, 'kWh/t');
   sheet.define(
     marginalPowerId,
@@ -38,4 +37,14 @@ export function writeCarbonDifference(sheet: Sheet): void {
       note: 'Difference in electricity times the marginal factor: the effect of a change, never part of an inventory.',
     },
   );
+}
+
+/** For a region without a known margin: no default to go by, and as much in need of a source and of the right boundary. */
+function marginalGiven(sheet: Sheet, label: string): Quantity {
+  const id = 'carbon.gridMarginal';
+  const wanted = 'generation of electricity';
+  const { source = '', boundary = wanted } = sheet.case.inputs[id] ?? {};
+  if (source.trim() === '') sheet.problems.push({ kind: 'no source', id, label });
+  if (boundary !== wanted) sheet.problems.push({ kind: 'wrong boundary', id, label, given: boundary, wanted });
+  return sheet.input({ id, label, unit: 'kgCO2e/kWh', allowed: { least: '0' } });
 }
