@@ -28,7 +28,13 @@ const promised: Shape = {
       energy: { electricity: 'number', heat: 'number' },
       lines: [{ id: 'text', label: 'text', yield: 'number', fibreYield: 'number', feed: 'number', stock: 'number' }],
       residues: [
-        { stream: 'text', label: 'text', dry: 'number', wet: 'number', destination: [{ id: 'text', wet: 'number' }] },
+        {
+          stream: 'text',
+          label: 'text',
+          dry: 'number',
+          wet: 'number',
+          destination: [{ id: 'text', label: 'text', wet: 'number' }],
+        },
       ],
       purchased: [{ material: 'text', label: 'text', boneDry: 'number', asReceived: 'number' }],
       water: { fresh: 'number', effluent: 'number' },
