@@ -102,6 +102,8 @@ export interface Spread {
   readonly base: RouteHead;
   readonly with: RouteHead;
   readonly difference: Amount;
+  /** Nobody has entered people, maintenance or capital for the recovered line: the difference stands before any new plant. */
+  readonly beforeNewPlant: boolean;
   readonly groups: readonly SpreadGroup[];
   readonly checks: readonly Check[];
   readonly warnings: readonly Warning[];

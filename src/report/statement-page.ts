@@ -57,14 +57,15 @@ function labelOf(left: SpreadSide | null, right: SpreadSide | null): string {
   return `${left.label} | ${right.label}`;
 }
 
-function verdict({ difference, with: other, base, currency }: Spread, locale: string): string {
+function verdict({ difference, with: other, base, currency, beforeNewPlant }: Spread, locale: string): string {
+  const unless = `${beforeNewPlant ? 'Before any new plant, and if' : 'If'} both make the same product (not confirmed)`;
   if (difference.shownPerTonne === '') return 'The difference cannot be worked out yet.';
   const amount = formatNumber(Math.abs(Number(difference.shownPerTonne)), { locale, decimals: 2 });
   const yearly = formatNumber(Math.abs(Number(difference.shownPerYear)), { locale, decimals: 2 });
   const word = difference.perTonne < 0 ? 'less' : 'more';
   if (Number(difference.shownPerTonne) === 0)
-    return `If both make the same product (not confirmed), ${other.label} costs the same as ${base.label}, to the cent.`;
-  return `If both make the same product (not confirmed), ${other.label} costs ${amount} ${currency} a tonne ${word} than ${base.label}: ${yearly} million a year.`;
+    return `${unless}, ${other.label} costs the same as ${base.label}, to the cent.`;
+  return `${unless}, ${other.label} costs ${amount} ${currency} a tonne ${word} than ${base.label}: ${yearly} million a year.`;
 }
 
 /** Routes of the case that stand on neither side of the ledger, with what they cost. */

@@ -3,6 +3,7 @@ import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { type ClaimCaution, claimCautions } from './claim-cautions.ts';
+import { standsBeforeNewPlant } from './before-new-plant.ts';
 import { failureOrigin } from './failure-origin.ts';
 import { stageThatEmpties } from './emptied-line.ts';
 import type { OpenCase } from './open-case.ts';
@@ -25,6 +26,7 @@ export type Caution =
       readonly input: InputDeclaration;
       readonly given: string;
     }
+  | { readonly kind: 'before new plant'; readonly about: string; readonly route: string }
   | { readonly kind: 'effluent below nothing'; readonly about: string; readonly route: string; readonly value: string }
   | {
       readonly kind: 'unpriced additive';
@@ -54,12 +56,21 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
     ...gaps(open),
     ...failures(open),
     ...listPrices(open),
+    ...newPlant(open),
     ...unusualFigures(open),
     ...effluents(open),
     ...unpricedAdditives(open),
     ...processCautions(open),
     ...claimCautions(open),
   ];
+}
+
+/** A difference that no people, maintenance or capital weigh on is no answer to an investor. */
+function newPlant(open: OpenCase): readonly Caution[] {
+  if (!standsBeforeNewPlant(open)) return [];
+  const id = open.content.compare.with;
+  const route = open.content.routes.find((each) => each.id === id)?.label ?? id;
+  return [{ kind: 'before new plant', about: `${id}.labour`, route }];
 }
 
 function gaps({ gaps: found, model }: OpenCase): readonly Caution[] {

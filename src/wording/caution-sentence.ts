@@ -20,6 +20,8 @@ export function cautionSentence(caution: Caution): string {
       const where = input.where === undefined ? '' : `, ${input.where}`;
       return `${input.label}${where}: ${trueMinus(given)}${unit === '' ? '' : ` ${unit}`} is outside what is usual, ${boundsPhrase({ least: input.usual.low ?? '', most: input.usual.high ?? '' })}.`;
     }
+    case 'before new plant':
+      return `${caution.route}: no people, maintenance or capital of its line are entered, so the difference stands before any new plant.`;
     case 'effluent below nothing':
       return `${caution.route}: the water balance leaves ${shortNumber(caution.value, 4)} m³ of effluent a tonne, which cannot be. Fresh water is too low for what evaporates and leaves with residues.`;
     case 'unpriced additive':

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Case } from '../../src/case/case.ts';
-import { type OpenCase, changeInput, restoreDefault } from '../../src/index.ts';
+import { type OpenCase, changeInput, restoreDefault, startCase } from '../../src/index.ts';
 import { workOut } from '../../src/study/open-case.ts';
 import { type Caution, cautionsOf } from '../../src/study/warnings.ts';
 import { demonstration, valueOf } from '../examples/demonstration.ts';
@@ -187,4 +187,30 @@ it('points with every caution at something that can be opened', () => {
 
   expect(cautions.length).toBeGreaterThan(3);
   for (const { about } of cautions) expect(open.model.graph.positions.has(about), about).toBe(true);
+});
+
+describe('a recovered line that costs no people, maintenance or capital', () => {
+  const started = valueOf(
+    startCase({
+      title: 'New',
+      virgin: 'kraftliner',
+      recovered: 'testliner',
+      tonnesPerYear: '100000',
+      currency: 'EUR',
+      priceYear: '2024',
+    }),
+  );
+
+  it('is told of in a new case, and no longer once somebody enters any of them, nothing among them', () => {
+    expect(ofKind(started, 'before new plant')).toEqual([
+      { kind: 'before new plant', about: 'recovered.labour', route: 'Recovered' },
+    ]);
+    for (const what of ['capital', 'labour', 'maintenance']) {
+      expect(ofKind(withFigures({ [`recovered.${what}`]: '0' }, started), 'before new plant'), what).toEqual([]);
+    }
+  });
+
+  it('is nothing to tell in the demonstration', () => {
+    expect(ofKind(whole, 'before new plant')).toEqual([]);
+  });
 });

@@ -49,6 +49,10 @@ const everyKind: Told = {
     caution: { kind: 'unsuited to a drum', ...place, component: 'wire', share: 0.5 },
     says: 'Mill, Line: 0.5 % bale wire comes to the drum pulper. Wires must be off before a drum; a vat pulls them out on its rope.',
   },
+  'before new plant': {
+    caution: { kind: 'before new plant', about: 'x', route: 'Mill' },
+    says: 'Mill: no people, maintenance or capital of its line are entered, so the difference stands before any new plant.',
+  },
   'burns badly': {
     caution: { kind: 'burns badly', ...place, label: 'Coarse rejects', value: 3.21 },
     says: 'Mill, Line: coarse rejects gives 3.21 GJ a wet tonne as fired; below about 4.5 it does not burn by itself and needs other fuel.',
