@@ -3,6 +3,7 @@
  * numbers go in, data comes out.
  */
 export { type Outcome } from './case/problem.ts';
+export { kindOfLines } from './case/route-kind.ts';
 export { explain } from './report/explanation-view.ts';
 export type { Explanation, Ingredient } from './report/explanation.ts';
 export { spreadOf } from './report/spread-view.ts';

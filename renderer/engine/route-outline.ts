@@ -1,4 +1,4 @@
-import { explain, lineBalance, type OpenCase } from '../../src/index.ts';
+import { explain, kindOfLines, lineBalance, type OpenCase } from '../../src/index.ts';
 
 type Content = OpenCase['content'];
 type Route = Content['routes'][number];
@@ -51,13 +51,11 @@ export function routeOutlines(open: OpenCase): readonly RouteOutline[] {
 
 function routeOutline(open: OpenCase, route: Route): RouteOutline {
   const { materials, compare } = open.content;
-  const origins = new Map(materials.map(({ id, origin }) => [id, origin]));
-  const grades = route.lines.flatMap(({ recipe }) => recipe);
   const costId = `${route.id}.cost.total`;
   return {
     id: route.id,
     label: route.label,
-    kind: grades.every(({ material }) => origins.get(material) === 'virgin') ? 'virgin' : 'recovered',
+    kind: kindOfLines(route.lines, materials),
     lines: route.lines.map((line) => lineOutline(open, route, line)),
     cost: { id: costId, value: valueOf(open, costId) },
     faces: compare.base === route.id ? 'base' : compare.with === route.id ? 'with' : null,

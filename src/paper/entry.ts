@@ -54,14 +54,6 @@ export function splitTyped(typed: string): { readonly digits: string; readonly u
   return match === null ? null : { digits: plainDigits(match[1] ?? ''), unit: match[2] ?? '' };
 }
 
-/** Reads what a person typed into an input: without a unit the input's own is meant. */
-export function typedFigure(entry: Entry, typed: string): Outcome<string> {
-  const parts = splitTyped(typed);
-  if (parts === null) return outcome('', [{ kind: 'not a number', id: entry.id, given: typed }]);
-  const value = inUnitOf(entry, parts.digits, parts.unit);
-  return value.ok ? outcome(value.value, outside(entry, value.value)) : value;
-}
-
 function inUnitOf(entry: Entry, digits: string, writtenUnit: string): Outcome<string> {
   if (writtenUnit === '') return outcome(plainDigits(digits), []);
   const unit = unitFrom(writtenUnit);

@@ -22,7 +22,10 @@ export interface Model {
   readonly graph: Graph;
   readonly routes: readonly RouteModel[];
   readonly difference: Difference;
-  /** What is wrong with the figures given. A model with problems is still whole; what they touch fails. */
+  /**
+   * What is wrong with the figures given, and which are missing. A refused figure leaves the default in force, so such a model must not be
+   * worked out; a missing one only fails what depends on it.
+   */
   readonly problems: readonly Problem[];
 }
 

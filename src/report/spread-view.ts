@@ -1,3 +1,4 @@
+import { kindOfLines } from '../case/route-kind.ts';
 import { type CostLine, accounts, groupIdOf, groupPerYearIdOf, groups } from '../paper/accounts.ts';
 import type { FacingLines } from '../paper/difference.ts';
 import { Failure } from '../kernel/evaluate/failure.ts';
@@ -51,17 +52,13 @@ export function spreadOf(open: OpenCase): Spread {
 function routeHead(open: OpenCase, id: string): RouteHead {
   const route = open.model.routes.find((each) => each.plant.route.id === id);
   if (route === undefined) throw new Error(`No route "${id}"`);
-  const origins = new Map(open.content.materials.map((material) => [material.id, material.origin]));
-  const isRecovered = route.plant.route.lines.some((line) =>
-    line.recipe.some((grade) => origins.get(grade.material) !== 'virgin'),
-  );
-  const kind = isRecovered ? 'recovered' : 'virgin';
+  const { materials } = open.content;
   const { totalId, totalPerYearId } = route.statement;
   return {
     id,
     label: route.plant.route.label,
-    kind,
-    steps: stepsPhrase(route.plant, kind, origins),
+    kind: kindOfLines(route.plant.route.lines, materials),
+    steps: stepsPhrase(route.plant, materials),
     total: wholeAmount(open, { perTonneId: totalId, perYearId: totalPerYearId }),
   };
 }

@@ -1,3 +1,4 @@
+import type { RouteKind } from '../case/route-kind.ts';
 import type { Bounds } from '../kernel/expression/operation.ts';
 import type { Status } from '../kernel/graph/input-declaration.ts';
 
@@ -49,7 +50,7 @@ export interface RouteHead {
   readonly id: string;
   readonly label: string;
   /** A route with any recovered line is a recovered one. */
-  readonly kind: 'virgin' | 'recovered';
+  readonly kind: RouteKind;
   /** The train in a few words: "Slush, refine, clean". */
   readonly steps: string;
   readonly total: Amount;

@@ -1,3 +1,5 @@
+import type { Case } from '../case/case.ts';
+import { kindOfLines } from '../case/route-kind.ts';
 import { stageEntries } from '../paper/catalogue.ts';
 import type { Plant } from '../paper/plant.ts';
 
@@ -20,15 +22,9 @@ const verbs: Readonly<Record<string, string>> = {
 };
 
 /** What is done to the largest kind of stock of a route, in a few words and in order: "Slush, refine, screen". Each verb once. */
-export function stepsPhrase(
-  { route }: Plant,
-  kind: 'virgin' | 'recovered',
-  origins: ReadonlyMap<string, string>,
-): string {
-  const isRecovered = (material: string): boolean => origins.get(material) !== 'virgin';
-  const lines = route.lines.filter(
-    (line) => line.recipe.some((grade) => isRecovered(grade.material)) === (kind === 'recovered'),
-  );
+export function stepsPhrase({ route }: Plant, materials: Case['materials']): string {
+  const kind = kindOfLines(route.lines, materials);
+  const lines = route.lines.filter((line) => kindOfLines([line], materials) === kind);
   const [longest] = [...lines].sort((a, b) => b.stages.length - a.stages.length);
   const steps = (longest?.stages ?? []).flatMap((stage) => verbs[stageEntries.get(stage.like)?.kind ?? ''] ?? []);
   const once = [...new Set(steps)].join(', ');

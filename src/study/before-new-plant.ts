@@ -1,3 +1,4 @@
+import { kindOfLines } from '../case/route-kind.ts';
 import type { OpenCase } from './open-case.ts';
 
 /**
@@ -6,13 +7,8 @@ import type { OpenCase } from './open-case.ts';
  */
 export function standsBeforeNewPlant({ content }: OpenCase): boolean {
   const { base, with: other } = content.compare;
-  const origins = new Map(content.materials.map((material) => [material.id, material.origin]));
   const takesRecovered = (routeId: string): boolean =>
-    content.routes
-      .filter((route) => route.id === routeId)
-      .some((route) =>
-        route.lines.some((line) => line.recipe.some((grade) => origins.get(grade.material) !== 'virgin')),
-      );
+    content.routes.some(({ id, lines }) => id === routeId && kindOfLines(lines, content.materials) === 'recovered');
   const entered = ['capital', 'labour', 'maintenance'].some((what) =>
     Object.hasOwn(content.inputs, `${other}.${what}`),
   );

@@ -1,3 +1,4 @@
+import type { RouteKind } from '../case/route-kind.ts';
 import type { Status } from '../kernel/graph/input-declaration.ts';
 import type { Scope } from '../paper/footprint/cause.ts';
 import type { UsedEnergy } from './energy-use.ts';
@@ -55,7 +56,7 @@ export interface StreamMass {
 export interface RouteFootprint {
   readonly id: string;
   readonly label: string;
-  readonly kind: 'virgin' | 'recovered';
+  readonly kind: RouteKind;
   readonly scopes: readonly { readonly scope: Scope; readonly amount: number; readonly quantityId: string }[];
   readonly causes: readonly CauseAmount[];
   readonly total: number;

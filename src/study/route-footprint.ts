@@ -1,3 +1,4 @@
+import { kindOfLines } from '../case/route-kind.ts';
 import { avoidedLandfillIdOf } from '../paper/footprint/avoided-landfill.ts';
 import { contractPowerIdOf, contractScopeIdOf } from '../paper/footprint/contract-power.ts';
 import { scopeIdOf, scopes } from '../paper/footprint/footprint.ts';
@@ -19,13 +20,11 @@ export function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprin
   const { values, content } = open;
   const { id, label, lines } = route.plant.route;
   const of = (name: string): number => values.number(`${id}.${name}`);
-  const origins = new Map(content.materials.map((material) => [material.id, material.origin]));
-  const isRecovered = lines.some((line) => line.recipe.some((grade) => origins.get(grade.material) !== 'virgin'));
   const { freshId, effluentId } = waterIdsOf(route.plant.route);
   return {
     id,
     label,
-    kind: isRecovered ? 'recovered' : 'virgin',
+    kind: kindOfLines(lines, content.materials),
     scopes: scopes.map((scope) => ({
       scope,
       quantityId: scopeIdOf(id, scope),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Entry, givenFigure, splitTyped, typedFigure } from '../../src/paper/entry.ts';
+import { type Entry, givenFigure, splitTyped } from '../../src/paper/entry.ts';
+import { typedFigure } from '../support/typed-figure.ts';
 
 function entryIn(unit: string, allowed: Entry['allowed'] = {}): Entry {
   return { id: 'some.input', label: 'Some input', unit, allowed };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { typedFigure } from '../../src/paper/entry.ts';
+import { typedFigure } from '../support/typed-figure.ts';
 
 function typed(unit: string, text: string): number {
   const found = typedFigure({ id: 'demand', label: 'Demand', unit, allowed: {} }, text);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { typedFigure } from '../../src/paper/entry.ts';
+import { typedFigure } from '../support/typed-figure.ts';
 import { evaluated } from '../support/evaluation.ts';
 import { smallCase } from '../support/small-case.ts';
 
