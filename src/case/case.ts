@@ -1,10 +1,14 @@
-import type { Status } from '../kernel/graph/input-declaration.ts';
+import type { GivenInput } from './given-input.ts';
+import type { InvestmentPlan } from './investment-plan.ts';
+import type { WhatIf } from './what-if.ts';
+
+export type { GivenInput } from './given-input.ts';
 
 /**
  * A case as it is kept: the structure (which routes, lines and stages there are) and the figures that a person gave. Everything else
  * is a default of the program. Figures are digits as text, so that nothing is lost between typing and reckoning.
  */
-export interface Case {
+export interface Case extends WhatIf {
   readonly title: string;
   readonly note: string;
   /** ISO 4217 code; all money of the case is in it. */
@@ -25,6 +29,8 @@ export interface Case {
   readonly routes: readonly Route[];
   /** Ids of the two routes that face each other; differences are `with` less `base`. */
   readonly compare: { readonly base: string; readonly with: string };
+  /** A plan to change from the one to the other; while there is one, capital stands in it and not in the statement. */
+  readonly investment?: InvestmentPlan;
   readonly inputs: Readonly<Record<string, GivenInput>>;
 }
 
@@ -44,22 +50,6 @@ export interface FootprintBasis {
   readonly gwp?: 'AR4' | 'AR5' | 'AR6';
   /** Climate of the landfills, which sets how fast methane forms. */
   readonly climate?: string;
-}
-
-/** A figure that a person gave, in the unit they gave it in. */
-export interface GivenInput {
-  readonly value: string;
-  readonly unit: string;
-  readonly status?: Status;
-  readonly source?: string;
-  /** Carbon factors only: what the figure takes in. Left out, it stands for what the input asks for. */
-  readonly boundary?: string;
-  /** Carbon factors only: the year of the set it comes from, "2025". */
-  readonly year?: string;
-  /** Carbon factors only: the set of warming potentials behind its CO2e; "none" where it is CO2 alone. */
-  readonly gwp?: 'AR4' | 'AR5' | 'AR6' | 'none';
-  /** Carbon factors only: how recovered material shares the burden of its first life. */
-  readonly allocation?: 'none' | 'cut-off' | 'closed loop' | 'substitution';
 }
 
 /** Something that is bought to be made into stock. */

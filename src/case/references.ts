@@ -15,6 +15,13 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...repeated('destinations', namesOf(content, 'destinations', 'id')),
     ...repeated('residues', namesOf(content, 'residues', 'stream')),
     ...repeated('routes', routes),
+    ...repeated('investment.items', namesOf(valueAt(content, 'investment'), 'items', 'id')),
+    ...repeated('investment.supports', namesOf(valueAt(content, 'investment'), 'supports', 'id')),
+    ...repeated('limits', namesOf(content, 'limits', 'id')),
+    ...repeated('scenarios', namesOf(content, 'scenarios', 'id')),
+    ...listAt(content, 'limits').flatMap((limit, place) =>
+      missing(`limits.${String(place)}.route`, valueAt(limit, 'route'), 'route', routes),
+    ),
     ...keptNameProblems('routes', routes ?? [], keptFromRoutes),
     ...missing('compare.base', valueAt(compare, 'base'), 'route', routes),
     ...missing('compare.with', valueAt(compare, 'with'), 'route', routes),

@@ -1,16 +1,12 @@
 import * as v from 'valibot';
+import { given, id, inputId, name, reference, text, textLike } from './schema-text.ts';
+import { investmentPlan } from './investment-schema.ts';
+import { whatIfEntries } from './what-if-schema.ts';
 
 /** The version this program writes. Older ones are migrated; newer ones are refused untouched. */
 export const formatVersion = 1;
 
-/** Text of one form, said in words: whatever is not of it, a number or a list too, is answered with these words. */
-const textLike = (pattern: RegExp, form: string) => v.pipe(v.string(form), v.regex(pattern, form));
-const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
-// "constructor" is the one such name that every JavaScript object already has.
-const id = textLike(/^(?!constructor$)[a-z][a-z0-9-]{0,39}$/, 'a short name of small letters, digits and hyphens');
-const name = v.pipe(v.string(), v.minLength(1), v.maxLength(200));
 const currency = textLike(/^[A-Z]{3}$/, 'a currency code of three capital letters');
-const reference = v.pipe(v.string(), v.minLength(1), v.maxLength(120));
 const nature = v.picklist(['market', 'technical', 'policy']);
 
 const material = v.strictObject({
@@ -84,27 +80,6 @@ const route = v.strictObject({
   ),
 });
 
-// Exponents end at 30: beyond that ordinary floating-point numbers would in the end turn into infinity or nothing, and no figure of the
-// trade comes near. Leading zeros are let through, since "007" can only mean 7; they are kept as written.
-const digits = textLike(
-  /^(?=.{1,120}$)-?\d+(\.\d+)?([eE][+-]?0*([12]?\d|30))?$/,
-  'a plain number written as text, such as "12.5", with at most 120 characters and an exponent from -30 to 30',
-);
-const inputId = textLike(/^[A-Za-z0-9][A-Za-z0-9.-]{0,199}$/, 'an id of letters, digits, hyphens and dots');
-
-const given = v.strictObject({
-  value: digits,
-  unit: v.pipe(v.string(), v.minLength(1, 'a unit, "1" for a plain number'), v.maxLength(40)),
-  status: v.optional(
-    v.picklist(['measured', 'definition', 'read', 'derived', 'memory', 'practice', 'invented', 'none']),
-  ),
-  source: v.optional(text(500)),
-  boundary: v.optional(text(60)),
-  year: v.optional(textLike(/^\d{4}$/, 'a year of four digits')),
-  gwp: v.optional(v.picklist(['AR4', 'AR5', 'AR6', 'none'])),
-  allocation: v.optional(v.picklist(['none', 'cut-off', 'closed loop', 'substitution'])),
-});
-
 /** The whole file. Key order here is the order in which a file is written. */
 export const caseSchema = v.strictObject({
   format: v.literal('tonne'),
@@ -137,6 +112,8 @@ export const caseSchema = v.strictObject({
   ),
   routes: v.pipe(v.array(route), v.minLength(2, 'at least two routes'), v.maxLength(20)),
   compare: v.strictObject({ base: id, with: id }),
+  investment: v.optional(investmentPlan),
+  ...whatIfEntries,
   inputs: v.record(inputId, given),
 });
 

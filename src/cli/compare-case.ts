@@ -1,4 +1,4 @@
-import { compare, spreadOf } from '../index.ts';
+import { compare, sensitivity, spreadOf } from '../index.ts';
 import { statementCsv } from '../report/statement-csv.ts';
 import { statementPage } from '../report/statement-page.ts';
 import { statementPlan } from '../workbook/statement-plan.ts';
@@ -23,6 +23,6 @@ export async function compareCase(console: Console, file: string, options: Compa
   console.say(
     options.json === true
       ? `${JSON.stringify({ ...comparison, warnings }, null, 2)}\n`
-      : statementPage(comparison, spread, console.locale),
+      : statementPage(comparison, spread, console.locale, sensitivity(open, spread.difference.perTonneId).rests),
   );
 }

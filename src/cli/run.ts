@@ -6,7 +6,11 @@ import { type InputsOptions, listInputs } from './list-inputs.ts';
 import { type FootprintOptions, showFootprint } from './show-footprint.ts';
 import { type BreakEvenOptions, showBreakEven } from './show-break-even.ts';
 import { type SensitivityOptions, showSensitivity } from './show-sensitivity.ts';
+import { type InvestOptions, showInvestment } from './show-investment.ts';
+import { type LimitsOptions, showLimits } from './show-limits.ts';
+import { type ScenariosOptions, showScenarios } from './show-scenarios.ts';
 import { type TableOptions, showTable } from './show-table.ts';
+import { type UncertaintyOptions, showUncertainty } from './show-uncertainty.ts';
 import { type LineOptions, showLine } from './show-line.ts';
 import { type Console, Refusal, WrongUse } from './console.ts';
 
@@ -67,6 +71,30 @@ function program(console: Console): Command {
     .option('--json', 'print as JSON')
     .action((file: string, across: string, down: string, options: TableOptions) => {
       showTable(console, file, across, down, options);
+    });
+  withSets(root.command('uncertainty <case>').description('draw what is uncertain and show how a result spreads'))
+    .option('--result <id>', 'the result to look at', 'difference.total')
+    .option('--trials <number>', 'how many trials, instead of what the case says')
+    .option('--seed <number>', 'where the random streams start, instead of what the case says')
+    .option('--years <number>', 'over how many years a trial is averaged, instead of what the case says')
+    .option('--json', 'print as JSON')
+    .action((file: string, options: UncertaintyOptions) => {
+      showUncertainty(console, file, options);
+    });
+  withSets(root.command('invest <case>').description('the investment plan: flows by year, and what it returns'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: InvestOptions) => {
+      showInvestment(console, file, options);
+    });
+  withSets(root.command('scenarios <case>').description('the scenarios of a case side by side'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: ScenariosOptions) => {
+      showScenarios(console, file, options);
+    });
+  withSets(root.command('limits <case>').description('every limit in every route, and the largest recovered share'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: LimitsOptions) => {
+      showLimits(console, file, options);
     });
   withSets(
     root.command('line <case> <route> [line]').description('walk a preparation line: every stage, every component'),

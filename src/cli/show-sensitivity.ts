@@ -1,5 +1,6 @@
 import { type Sensitivity, type Swing, formatNumber, sensitivity, unitLabel } from '../index.ts';
 import { textTable } from '../report/text-table.ts';
+import { restsPhrase } from '../wording/rests-phrase.ts';
 import { type Console, WrongUse } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { resultOf } from './result-of.ts';
@@ -29,7 +30,7 @@ function page(found: Sensitivity, locale: string): string {
     found.method === 'usual range'
       ? 'each input over its usual range'
       : `each input ${percent(found.share)} either way`;
-  const rests = `It rests on: measured ${percent(found.rests.measured)}, sourced ${percent(found.rests.sourced)}, rule of thumb ${percent(found.rests['rule of thumb'])} of all swings.`;
+  const rests = `It rests on: ${restsPhrase(found.rests, locale)} of all swings.`;
   const parts = [
     `${found.result} = ${formatNumber(found.base, { locale, significant: 8 })}; ${method}, one at a time`,
     table(found.judged, locale),

@@ -1,4 +1,13 @@
-import { type OpenCase, type Side, formatNumber, mostFigures, spaced, twoWay, unitLabel } from '../index.ts';
+import {
+  type OpenCase,
+  type Side,
+  brokenInTable,
+  formatNumber,
+  mostFigures,
+  spaced,
+  twoWay,
+  unitLabel,
+} from '../index.ts';
 import { figuresTable } from '../report/text-table.ts';
 import { type Console, WrongUse } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
@@ -16,18 +25,25 @@ export function showTable(console: Console, file: string, across: string, down: 
   if (acrossSide.id === downSide.id)
     throw new WrongUse(`A table takes two different inputs; "${acrossSide.id}" was given for both sides.`);
   const found = twoWay(open, resultOf(open, options.result), acrossSide, downSide);
+  const limits = brokenInTable(open, acrossSide, downSide);
   if (options.json === true) {
-    console.say(`${JSON.stringify(found, null, 2)}\n`);
+    const broken = limits.map((cells) => cells.map((each) => each.map(({ id }) => id)));
+    console.say(`${JSON.stringify({ ...found, broken }, null, 2)}\n`);
     return;
   }
   const number = (value: number): string => formatNumber(value, { locale: console.locale, significant: 6 });
   const heads = [`${found.down.id} \\ ${found.across.id}`, ...found.across.figures.map(number)];
   const rows = found.cells.map((cells, r) => [
     number(found.down.figures[r] ?? NaN),
-    ...cells.map((cell) => formatNumber(cell, { locale: console.locale, decimals: 2 })),
+    ...cells.map(
+      (cell, column) =>
+        `${Number.isNaN(cell) ? 'cannot be' : formatNumber(cell, { locale: console.locale, decimals: 2 })}${(limits[r]?.[column] ?? []).length > 0 ? ' !' : ''}`,
+    ),
   ]);
+  const names = [...new Set(limits.flat(2).map(({ label }) => label))];
+  const legend = names.length === 0 ? '' : `! breaks a limit: ${names.join(', ')}\n`;
   console.say(
-    `${found.result}; across in ${unitOf(open, found.across.id)}, down in ${unitOf(open, found.down.id)}\n${figuresTable(heads, rows)}\n`,
+    `${found.result}; across in ${unitOf(open, found.across.id)}, down in ${unitOf(open, found.down.id)}\n${figuresTable(heads, rows)}\n${legend}`,
   );
 }
 

@@ -4,8 +4,11 @@ import type { Plant } from './plant.ts';
 import { type Sheet, notNegative } from './sheet.ts';
 import type { LineSpec } from './statement-writer.ts';
 
-/** The capital of a route spread over its life by an annuity, at the real rate, for everything else stands at constant prices. */
-export function capitalLine(sheet: Sheet, { route }: Plant): LineSpec {
+/**
+ * The capital of a route spread over its life by an annuity, at the real rate, for everything else stands at constant prices. While an
+ * investment plan is in use the capital stands there: the inputs are kept, and no line is written.
+ */
+export function capitalLine(sheet: Sheet, { route }: Plant): readonly LineSpec[] {
   const where = route.label;
   const capexId = `${route.id}.capital`;
   const outlay = sheet.input({
@@ -24,28 +27,35 @@ export function capitalLine(sheet: Sheet, { route }: Plant): LineSpec {
     figure: plainFigure('15', '10', '25', 'a'),
     allowed: { above: '0', most: '100' },
   });
+  if (sheet.case.investment !== undefined) return [];
   const factor = sheet.define(
     `${route.id}.capitalFactor`,
     'Yearly charge per unit of capital',
     '1/a',
-    recoveryFactor(realRate(sheet), life),
+    recoveryFactor(ratesOf(sheet).real, life),
     {
       where,
       note: 'Capital recovery factor at the real rate: r/(1 - (1 + r)^-n), and 1/n where r is nothing.',
     },
   );
-  return {
-    account: 'capital',
-    key: 'capital',
-    label: 'Capital charge',
-    amount: outlay.times(factor),
-    behaviour: 'per year',
-    driverId: capexId,
-  };
+  return [
+    {
+      account: 'capital',
+      key: 'capital',
+      label: 'Capital charge',
+      amount: outlay.times(factor),
+      behaviour: 'per year',
+      driverId: capexId,
+    },
+  ];
 }
 
-/** Real rate by Fisher: (1 + nominal)/(1 + inflation) - 1. */
-function realRate(sheet: Sheet): Quantity {
+/** The rate of return asked, inflation, and the real rate by Fisher: (1 + nominal)/(1 + inflation) - 1. */
+export function ratesOf(sheet: Sheet): {
+  readonly nominal: Quantity;
+  readonly inflation: Quantity;
+  readonly real: Quantity;
+} {
   const nominal = sheet.input({
     id: 'capital.rate',
     label: 'Rate of return asked, nominal',
@@ -61,7 +71,7 @@ function realRate(sheet: Sheet): Quantity {
     allowed: { least: '-10', most: '100' },
   });
   const one = constant('1');
-  return nominal.plus(one).dividedBy(inflation.plus(one)).minus(one);
+  return { nominal, inflation, real: nominal.plus(one).dividedBy(inflation.plus(one)).minus(one) };
 }
 
 /** Yearly payment per unit of capital over n years at rate r; both ends of the rate are served, r = 0 as 1/n. Unit 1/a. */

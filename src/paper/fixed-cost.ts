@@ -72,6 +72,6 @@ export function fixedLines(sheet: Sheet, plant: Plant): readonly LineSpec[] {
         driverId: id,
       };
     }),
-    ...(route.capital === 'annual charge' ? [capitalLine(sheet, plant)] : []),
+    ...(route.capital === 'annual charge' ? capitalLine(sheet, plant) : []),
   ];
 }

@@ -2,6 +2,7 @@ import type { Case, Route } from '../case/case.ts';
 import type { Problem } from '../case/problem.ts';
 import { type Quantity, total } from '../kernel/expression/quantity.ts';
 import type { Graph } from '../kernel/graph/graph.ts';
+import { ratesOf } from './capital.ts';
 import { compositionOf } from './materials/composition.ts';
 import { purchaseOf } from './materials/purchase.ts';
 import { factor, machineEntries } from './catalogue.ts';
@@ -9,6 +10,8 @@ import { noFlow } from './components.ts';
 import { type Difference, writeDifference } from './difference.ts';
 import { writeCarbonDifference } from './footprint/carbon-difference.ts';
 import { heatSupplies } from './heat-supply.ts';
+import { writeInvestment } from './investment/investment.ts';
+import { planSheet } from './investment/plan-sheet.ts';
 import { type LineResult, lineOf } from './line.ts';
 import { machineOf } from './machine.ts';
 import { nearest } from './nearest.ts';
@@ -49,10 +52,20 @@ export function buildModel(content: Case): Model {
   });
   const difference = writeDifference(sheet, routes);
   writeCarbonDifference(sheet);
+  writePlan(sheet, mill, routes);
   const graph = sheet.graph.build();
   const known = graph.inputs.map((input) => input.id);
   const unknown = sheet.unasked().map((id): Problem => ({ kind: 'unknown input', id, near: nearest(id, known) }));
   return { case: content, graph, routes, difference, problems: [...sheet.problems, ...unknown] };
+}
+
+/** The plan to change from the base route to the other, where the case has one. */
+function writePlan(sheet: Sheet, mill: Mill, routes: readonly RouteModel[]): void {
+  const { investment, compare } = sheet.case;
+  const base = routes.find(({ plant }) => plant.route.id === compare.base);
+  const project = routes.find(({ plant }) => plant.route.id === compare.with);
+  if (investment === undefined || base === undefined || project === undefined) return;
+  writeInvestment(planSheet(sheet, investment, mill, base, project, ratesOf(sheet)));
 }
 
 function millOf(sheet: Sheet): Mill {

@@ -109,6 +109,7 @@ export class Sheet {
       entryUnit,
       factor: entryUnit === '%' ? '0.01' : '1',
       usual: this.#usual(spec.figure),
+      judged: this.#judged(spec.id),
       allowed: spec.allowed ?? {},
       given: found?.ok === true ? found.value : null,
     };
@@ -123,6 +124,14 @@ export class Sheet {
     }
     const [low, high] = inEuro ? [null, null] : [figure.low, figure.high];
     return { value: figure.value, low, high, provenance: provenanceOf(figure) };
+  }
+
+  #judged(id: string): InputDeclaration['judged'] {
+    const { ranges } = this.case;
+    const range = ranges !== undefined && Object.hasOwn(ranges, id) ? ranges[id] : undefined;
+    return range === undefined
+      ? null
+      : { low: range.low, high: range.high, source: range.source ?? 'Given without a source' };
   }
 
   #unitOf({ unit, foreign }: InputSpec): string {

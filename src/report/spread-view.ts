@@ -3,7 +3,7 @@ import { type CostLine, accounts, groupIdOf, groupPerYearIdOf, groups } from '..
 import type { FacingLines } from '../paper/difference.ts';
 import { Failure } from '../kernel/evaluate/failure.ts';
 import { nodeNamed } from '../kernel/graph/graph.ts';
-import { standsBeforeNewPlant } from '../study/before-new-plant.ts';
+import { capitalStand } from '../study/before-new-plant.ts';
 import { checksOf } from '../study/checks.ts';
 import type { OpenCase } from '../study/open-case.ts';
 import { cautionsOf } from '../study/warnings.ts';
@@ -36,7 +36,7 @@ export function spreadOf(open: OpenCase): Spread {
     base,
     with: head,
     difference: differenceAmount(open, { perTonneId: totalId, perYearId: totalPerYearId }, head.total, base.total),
-    beforeNewPlant: standsBeforeNewPlant(open),
+    capital: capitalStand(open),
     groups: ledger(open, base.total, head.total),
     // What cannot be worked out yet breaks no law: the gaps are told as warnings.
     checks: (open.gaps.length > 0 ? [] : checksOf(open)).map(({ id, kept }) => ({ id, kept, label: checkLabels[id] })),

@@ -1,6 +1,7 @@
 import type { RouteKind } from '../case/route-kind.ts';
 import type { Bounds } from '../kernel/expression/operation.ts';
 import type { Status } from '../kernel/graph/input-declaration.ts';
+import type { CapitalStand } from '../study/before-new-plant.ts';
 
 /** Money of one line, per tonne of product and per year. `shown` figures are rounded so that parts add up to the rounded whole. */
 export interface Amount {
@@ -103,8 +104,8 @@ export interface Spread {
   readonly base: RouteHead;
   readonly with: RouteHead;
   readonly difference: Amount;
-  /** Nobody has entered people, maintenance or capital for the recovered line: the difference stands before any new plant. */
-  readonly beforeNewPlant: boolean;
+  /** How the capital of the recovered line stands in the difference: counted, left to the investment plan, or not entered by anybody. */
+  readonly capital: CapitalStand;
   readonly groups: readonly SpreadGroup[];
   readonly checks: readonly Check[];
   readonly warnings: readonly Warning[];

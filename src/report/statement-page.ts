@@ -1,15 +1,25 @@
 import type { Comparison } from '../study/comparison.ts';
+import type { Sensitivity } from '../study/sensitivity.ts';
+import { conditionPhrase } from '../wording/condition-phrase.ts';
+import { restsPhrase } from '../wording/rests-phrase.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import { unitLabel } from '../wording/unit-label.ts';
 import type { Amount, Spread, SpreadSide } from './spread.ts';
 import { figuresTable, textTable } from './text-table.ts';
 
 /** The comparison as a page of plain text: the ledger line by line, then energy, lines, residues, and what to look at. */
-export function statementPage(comparison: Comparison, spread: Spread, locale: string): string {
+export function statementPage(
+  comparison: Comparison,
+  spread: Spread,
+  locale: string,
+  rests: Sensitivity['rests'] | null = null,
+): string {
   return [
     heading(comparison, spread, locale),
     ledger(spread, locale),
-    verdict(spread, locale),
+    [verdict(spread, locale), rests === null ? '' : restsSentence(rests, locale)]
+      .filter((part) => part !== '')
+      .join('\n'),
     notCompared(comparison, spread, locale),
     physical(comparison, locale),
     residues(comparison, locale),
@@ -18,6 +28,11 @@ export function statementPage(comparison: Comparison, spread: Spread, locale: st
     .filter((part) => part !== '')
     .join('\n\n')
     .concat('\n');
+}
+
+function restsSentence(rests: Sensitivity['rests'], locale: string): string {
+  const phrase = restsPhrase(rests, locale);
+  return phrase === '' ? '' : `It rests on: ${phrase} of all that its inputs could move it.`;
 }
 
 function heading({ product, currency, priceYear }: Comparison, { title }: Spread, locale: string): string {
@@ -57,8 +72,8 @@ function labelOf(left: SpreadSide | null, right: SpreadSide | null): string {
   return `${left.label} | ${right.label}`;
 }
 
-function verdict({ difference, with: other, base, currency, beforeNewPlant }: Spread, locale: string): string {
-  const unless = `${beforeNewPlant ? 'Before any new plant, and if' : 'If'} both make the same product (not confirmed)`;
+function verdict({ difference, with: other, base, currency, capital }: Spread, locale: string): string {
+  const unless = `${conditionPhrase(capital)} both make the same product (not confirmed)`;
   if (difference.shownPerTonne === '') return 'The difference cannot be worked out yet.';
   const amount = formatNumber(Math.abs(Number(difference.shownPerTonne)), { locale, decimals: 2 });
   const yearly = formatNumber(Math.abs(Number(difference.shownPerYear)), { locale, decimals: 2 });

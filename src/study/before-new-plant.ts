@@ -12,5 +12,14 @@ export function standsBeforeNewPlant({ content }: OpenCase): boolean {
   const entered = ['capital', 'labour', 'maintenance'].some((what) =>
     Object.hasOwn(content.inputs, `${other}.${what}`),
   );
+  if (content.investment !== undefined) return false;
   return takesRecovered(other) && !takesRecovered(base) && !entered;
+}
+
+/** What of the capital the difference of the two statements holds: all, none because it stands in a plan, or none because nobody entered any. */
+export type CapitalStand = 'counted' | 'in the plan' | 'before new plant';
+
+export function capitalStand(open: OpenCase): CapitalStand {
+  if (open.content.investment !== undefined) return 'in the plan';
+  return standsBeforeNewPlant(open) ? 'before new plant' : 'counted';
 }

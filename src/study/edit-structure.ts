@@ -1,6 +1,8 @@
 import type { Case } from '../case/case.ts';
 import { setBasis } from '../case/edits/basis-edits.ts';
 import type { Edit } from '../case/edits/edit.ts';
+import { setInvestment } from '../case/edits/investment-edits.ts';
+import { isWhatIfEdit, withWhatIf } from '../case/edits/what-if-edits.ts';
 import {
   addGrade,
   addLine,
@@ -18,6 +20,7 @@ import { writeCase } from '../case/write-case.ts';
 import { usualLine, withMaterial } from '../paper/bought-material.ts';
 import { catalogueProblems } from '../paper/catalogue-problems.ts';
 import { buildModel } from '../paper/model.ts';
+import { keptWhatIf } from './kept-what-if.ts';
 import { type OpenCase, workOut } from './open-case.ts';
 
 /**
@@ -26,11 +29,14 @@ import { type OpenCase, workOut } from './open-case.ts';
  */
 export function editStructure(open: OpenCase, edit: Edit): Outcome<OpenCase> {
   const kept = readCase(writeCase(edited(open, edit)));
-  return kept.ok ? workOut(withoutOrphans(kept.value)) : kept;
+  if (!kept.ok) return kept;
+  // A change of structure leaves names behind that nothing bears any more. What is asked anew and names nothing is refused instead.
+  return workOut(isWhatIfEdit(edit) ? kept.value : withoutOrphans(kept.value));
 }
 
 function edited(open: OpenCase, edit: Edit): Case {
   const { content } = open;
+  if (isWhatIfEdit(edit)) return withWhatIf(content, edit);
   switch (edit.kind) {
     case 'add stage':
       return addStage(content, edit, edit.like, edit.at);
@@ -69,6 +75,8 @@ function edited(open: OpenCase, edit: Edit): Case {
       return moveRoute(content, edit.route, edit.to);
     case 'compare routes':
       return compareRoutes(content, edit.base, edit.with);
+    case 'set investment':
+      return setInvestment(content, edit.plan);
     case 'set basis':
       return setBasis(content, edit.basis);
   }
@@ -85,9 +93,11 @@ function shareOf({ content, values }: OpenCase, routeId: string): string {
 function withoutOrphans(content: Case): Case {
   // Names that no list holds are refused where the case is worked out; a model cannot be built on them.
   if (catalogueProblems(content).length > 0) return content;
-  const orphans = new Set(
-    buildModel(content).problems.flatMap((problem) => (problem.kind === 'unknown input' ? [problem.id] : [])),
-  );
-  if (orphans.size === 0) return content;
-  return { ...content, inputs: Object.fromEntries(Object.entries(content.inputs).filter(([id]) => !orphans.has(id))) };
+  const { problems, graph } = buildModel(content);
+  const orphans = new Set(problems.flatMap((problem) => (problem.kind === 'unknown input' ? [problem.id] : [])));
+  const kept =
+    orphans.size === 0
+      ? content
+      : { ...content, inputs: Object.fromEntries(Object.entries(content.inputs).filter(([id]) => !orphans.has(id))) };
+  return keptWhatIf(kept, graph);
 }

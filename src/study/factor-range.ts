@@ -10,7 +10,8 @@ export interface FactorRange {
  * How far a carbon factor may be wrong. The range of the default goes along with a figure that takes its place, in proportion; a figure
  * that was measured, or read where it stands, leaves no such doubt. Null where nothing is known or nothing is left open.
  */
-export function factorRange({ usual, given }: InputDeclaration): FactorRange | null {
+export function factorRange({ usual, judged, given }: InputDeclaration): FactorRange | null {
+  if (judged !== null) return { low: Number(judged.low), high: Number(judged.high) };
   if (usual.low === null || usual.high === null) return null;
   const [low, high, value] = [Number(usual.low), Number(usual.high), Number(usual.value)];
   if (given === null) return { low, high };

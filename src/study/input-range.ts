@@ -1,6 +1,6 @@
 import { type InputDeclaration, inForce } from '../kernel/graph/input-declaration.ts';
 
-/** How far an input is moved: to the ends of its usual range, or by the same share of its figure. */
+/** How far an input is moved: to the ends of the range somebody judged it to have, else of its usual range; or by the same share of its figure. */
 export type RangeMethod = 'usual range' | 'share either way';
 
 /** Ends of an input in its entry unit. `convention` where no judged range exists and a share of the figure stands in for it. */
@@ -13,7 +13,7 @@ export interface InputRange {
 export const conventionalShare = 0.2;
 
 /**
- * The range of an input for a study: its usual range, or its figure and a share of it either way, kept within what is allowed. Null where
+ * The range of an input for a study: the judged or usual one, or its figure and a share of it either way, kept within what is allowed. Null where
  * there is no figure, or the figure is nothing and no range says how far it could move.
  */
 export function inputRange(
@@ -23,9 +23,9 @@ export function inputRange(
 ): InputRange | null {
   const figure = Number(inForce(input) ?? NaN);
   if (!Number.isFinite(figure)) return null;
-  const { low, high } = input.usual;
-  const judged = low !== null && high !== null && Number(low) < Number(high);
-  if (method === 'usual range' && judged) return { low: Number(low), high: Number(high), convention: false };
+  const { low, high } = input.judged ?? input.usual;
+  const known = low !== null && high !== null && Number(low) < Number(high);
+  if (method === 'usual range' && known) return { low: Number(low), high: Number(high), convention: false };
   if (figure === 0) return null;
   const reach = Math.abs(figure) * share;
   const range = withinAllowed(input, figure - reach, figure + reach);

@@ -6,7 +6,9 @@ import { catalogueProblems } from '../paper/catalogue-problems.ts';
 import { splitTyped } from '../paper/entry.ts';
 import { allocationProblems } from '../paper/footprint/allocation-problems.ts';
 import { type Model, buildModel } from '../paper/model.ts';
+import { keptWhatIf } from './kept-what-if.ts';
 import { Values } from './values.ts';
+import { whatIfProblems } from './what-if-problems.ts';
 
 /** A case with its model and its values: what every study starts from. Never changed; a change gives a new one. */
 export interface OpenCase {
@@ -27,7 +29,11 @@ export function workOut(content: Case): Outcome<OpenCase> {
   const strange = catalogueProblems(content);
   if (strange.length > 0) return outcome({} as OpenCase, strange);
   const model = buildModel(content);
-  const problems = eachOnce([...model.problems, ...allocationProblems(content, model.graph.inputs)]);
+  const problems = eachOnce([
+    ...model.problems,
+    ...allocationProblems(content, model.graph.inputs),
+    ...whatIfProblems(content, model),
+  ]);
   const gaps = problems.filter((problem) => problem.kind === 'no figure');
   const faults = problems.filter((problem) => problem.kind !== 'no figure');
   return faults.length > 0
@@ -70,12 +76,17 @@ function tooLong(id: string, given: string): Problem {
   return { kind: 'wrong form', path: id, given, allowed };
 }
 
-/** Takes the figure a person gave away again, so that the default is in force. */
+/**
+ * Takes the figure a person gave away again, so that the default is in force. An input that exists only while it is given goes with its
+ * figure, and so does what was asked about it.
+ */
 export function restoreDefault(open: OpenCase, id: string): Outcome<OpenCase> {
-  return workOut({
+  const content = {
     ...open.content,
     inputs: Object.fromEntries(Object.entries(open.content.inputs).filter(([key]) => key !== id)),
-  });
+  };
+  const restored = workOut(content);
+  return restored.ok ? restored : workOut(keptWhatIf(content, buildModel(content).graph));
 }
 
 function withInput(content: Case, id: string, given: GivenInput): Case {

@@ -1,6 +1,6 @@
 import { compileTape } from '../kernel/tape/compile.ts';
-import { coneOf } from '../kernel/tape/cone.ts';
-import { runTape } from '../kernel/tape/run.ts';
+import { conesOf } from '../kernel/tape/cones.ts';
+import { runSteps, runTape } from '../kernel/tape/run.ts';
 import { type Tape, freshSlots, inputPlace, resultSlot } from '../kernel/tape/tape.ts';
 import type { OpenCase } from './open-case.ts';
 
@@ -11,7 +11,8 @@ export class ResultTape {
   /** Values at the figures in force. */
   readonly base: Float64Array;
   readonly #work: Float64Array;
-  readonly #cones = new Map<number, Int32Array>();
+  /** What each input reaches, by its place. All of it serves the one result of the tape. */
+  readonly #cones: readonly Int32Array[];
 
   constructor(open: OpenCase, resultId: string) {
     this.tape = compileTape(open.model.graph, [resultId]);
@@ -19,6 +20,7 @@ export class ResultTape {
     this.base = freshSlots(this.tape);
     runTape(this.tape, this.base);
     this.#work = this.base.slice();
+    this.#cones = conesOf(this.tape);
   }
 
   get baseValue(): number {
@@ -28,24 +30,19 @@ export class ResultTape {
   /** The result with one input at another figure, in that input's entry unit. Only what the input reaches is worked out anew. */
   at(inputId: string, figure: number): number {
     const place = inputPlace(this.tape, inputId);
-    const cone = this.#coneOf(place);
-    this.#work[place] = figure * (this.tape.inputFactors[place] ?? 1);
-    runTape(this.tape, this.#work, cone);
-    const value = this.#work[this.slot] ?? NaN;
-    this.#work[place] = this.base[place] ?? NaN;
-    for (const step of cone) this.#work[this.tape.firstStep + step] = this.base[this.tape.firstStep + step] ?? NaN;
+    const cone = this.#cones[place]!;
+    const [work, base, { firstStep }] = [this.#work, this.base, this.tape];
+    work[place] = figure * this.tape.inputFactors[place]!;
+    runSteps(this.tape, work, cone);
+    const value = work[this.slot]!;
+    work[place] = base[place]!;
+    for (let k = 0; k < cone.length; k += 1) work[firstStep + cone[k]!] = base[firstStep + cone[k]!]!;
     return value;
   }
 
   /** Whether the result depends on an input at all. */
   reaches(inputId: string): boolean {
     const place = inputPlace(this.tape, inputId);
-    return place === this.slot || this.#coneOf(place).length > 0;
-  }
-
-  #coneOf(place: number): Int32Array {
-    const known = this.#cones.get(place) ?? coneOf(this.tape, [place], [this.slot]);
-    this.#cones.set(place, known);
-    return known;
+    return place === this.slot || this.#cones[place]!.length > 0;
   }
 }

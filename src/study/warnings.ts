@@ -27,6 +27,7 @@ export type Caution =
       readonly given: string;
     }
   | { readonly kind: 'before new plant'; readonly about: string; readonly route: string }
+  | { readonly kind: 'no contingency'; readonly about: string }
   | { readonly kind: 'effluent below nothing'; readonly about: string; readonly route: string; readonly value: string }
   | {
       readonly kind: 'unpriced additive';
@@ -57,6 +58,7 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
     ...failures(open),
     ...listPrices(open),
     ...newPlant(open),
+    ...noContingency(open),
     ...unusualFigures(open),
     ...effluents(open),
     ...unpricedAdditives(open),
@@ -66,6 +68,12 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
 }
 
 /** A difference that no people, maintenance or capital weigh on is no answer to an investor. */
+/** A plan that takes its estimate for what will be spent. */
+function noContingency({ content, values }: OpenCase): readonly Caution[] {
+  const about = 'investment.contingency';
+  return content.investment !== undefined && values.number(about) === 0 ? [{ kind: 'no contingency', about }] : [];
+}
+
 function newPlant(open: OpenCase): readonly Caution[] {
   if (!standsBeforeNewPlant(open)) return [];
   const id = open.content.compare.with;

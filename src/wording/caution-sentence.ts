@@ -22,6 +22,8 @@ export function cautionSentence(caution: Caution): string {
     }
     case 'before new plant':
       return `${caution.route}: no people, maintenance or capital of its line are entered, so the difference stands before any new plant.`;
+    case 'no contingency':
+      return 'The investment plan has no contingency: it takes its estimate for what will be spent. A usual allowance depends on how far the estimate has been worked out.';
     case 'effluent below nothing':
       return `${caution.route}: the water balance leaves ${shortNumber(caution.value, 4)} m³ of effluent a tonne, which cannot be. Fresh water is too low for what evaporates and leaves with residues.`;
     case 'unpriced additive':

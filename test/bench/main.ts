@@ -1,62 +1,62 @@
-import demonstration from '../../examples/demonstration.tonne?raw';
-import { changeInput, explain, openCase, spreadOf } from '../../src/index.ts';
-import { evaluateDecimal } from '../../src/kernel/evaluate/decimal.ts';
-import { evaluateFloat, floatProgram } from '../../src/kernel/evaluate/float.ts';
-import { buildModel } from '../../src/paper/model.ts';
-import { figuresTable } from '../../src/report/text-table.ts';
-import { Values } from '../../src/study/values.ts';
-import { medianTime } from './median-time.ts';
-import { straightLine } from './straight-line.ts';
+import { type BenchCase, benchCases } from './bench-case.ts';
+import { machineWords } from './machine-words.ts';
+import type { Measured } from './measured.ts';
+import { measureOneValue } from './one-value.ts';
+import { measureOfficeTable } from './office-table.ts';
+import { ownTimes } from './own-times.ts';
+import { peakMiB, toldPeak } from './peak-memory.ts';
+import { howToRead, printedCase, printedMachine, printedOwnTimes, printedPeak } from './printed.ts';
+import { measureSpreadsheet } from './spreadsheet.ts';
+import { measureTable } from './table.ts';
+import { measureTornado } from './tornado.ts';
+import { measureTrials } from './trials.ts';
 
-// Speeds of the engine on the demonstration case. They are reported and never asserted: machines differ, and ratios within one run tell more.
-interface Measure {
-  readonly name: string;
-  readonly call: () => unknown;
-  /** The longest it should take, in milliseconds, on a machine of today. */
-  readonly bar?: number;
+// Speeds of the engine. They are reported and never asserted: machines differ, and ratios within one run tell more. The program ends well
+// whatever the speeds are.
+if (!toldPeak()) report(process.argv.includes('--json'));
+
+function report(asJson: boolean): void {
+  const say = (text: string): void => {
+    if (!asJson) console.log(`${text}\n`);
+  };
+  const machine = machineWords();
+  say(printedMachine(machine));
+  say(howToRead);
+  const cases = benchCases().map((bench, place) => {
+    // One case is enough for a program that takes seconds for a table.
+    const measures = place === 0 ? [...measuresOf(bench), ...officeTable(bench, say)] : measuresOf(bench);
+    const measured = { name: bench.name, steps: bench.tape.codes.length, inputs: bench.reaching.length, measures };
+    say(printedCase(measured));
+    return { bench, measured };
+  });
+  const peak = peakMiB();
+  say(printedPeak(peak));
+  const [demonstration] = cases;
+  if (demonstration === undefined) return;
+  const own = ownTimes(demonstration.bench);
+  say(printedOwnTimes(own, demonstration.measured.measures));
+  if (!asJson) return;
+  const ratios = ratiosOf(demonstration.measured.measures);
+  const others = cases.map(({ measured }) => ({ ...measured, ratios: ratiosOf(measured.measures) }));
+  console.log(JSON.stringify({ ratios, peakMiB: peak, machine, cases: others, ownTimes: own }, null, 2));
 }
 
-const opened = openCase(demonstration);
-if (!opened.ok) throw new Error('The demonstration case cannot be opened');
-const open = opened.value;
-const { graph } = open.model;
-const program = floatProgram(graph);
-const room = new Float64Array(graph.nodes.length);
-const noChanges = new Map<string, string>();
-const steps = graph.nodes.filter(({ operation }) => operation.op !== 'input' && operation.op !== 'constant').length;
-
-const measures: readonly Measure[] = [
-  { name: 'building the model', call: () => buildModel(open.content) },
-  { name: 'all figures in decimals', call: () => evaluateDecimal(graph), bar: 5 },
-  { name: 'all figures in floating point', call: () => evaluateFloat(program, noChanges, room), bar: 0.05 },
-  { name: 'reading and opening the file', call: () => openCase(demonstration) },
-  { name: 'changing one price', call: () => changeInput(open, 'price.electricity', '0.12') },
-  // Values are asked anew each time: otherwise the second spread would find all its decimals ready.
-  { name: 'the spread', call: () => spreadOf({ ...open, values: new Values(graph) }) },
-  { name: 'the working of the whole cost', call: () => explain(open, 'recovered.cost.total') },
-];
-
-const handWritten = medianTime(straightLine(steps));
-const rows = measures.map(({ name, call, bar }) => {
-  const time = medianTime(call);
-  return [name, written(time), Math.round(time / handWritten).toLocaleString('en'), verdict(time, bar)];
-});
-
-console.log(
-  `The demonstration case: ${String(graph.nodes.length)} steps, ${String(steps)} of them arithmetic, ${String(graph.inputs.length)} inputs. Node ${process.version}.\n`,
-);
-console.log(
-  figuresTable(
-    ['median time of', 'one call', 'times the loop', 'bar'],
-    [[`a loop of ${String(steps)} multiply-adds by hand`, written(handWritten), '1', ''], [], ...rows],
-  ),
-);
-
-function written(milliseconds: number): string {
-  return milliseconds < 0.1 ? `${(milliseconds * 1000).toPrecision(3)} us` : `${milliseconds.toPrecision(3)} ms`;
+function measuresOf(bench: BenchCase): readonly Measured[] {
+  return [
+    ...measureOneValue(bench),
+    ...measureTable(bench),
+    ...measureTornado(bench),
+    ...measureTrials(bench),
+    measureSpreadsheet(bench),
+  ];
 }
 
-function verdict(time: number, bar: number | undefined): string {
-  if (bar === undefined) return '';
-  return `${time < bar ? 'under' : 'OVER'} ${written(bar)}`;
+function officeTable(bench: BenchCase, say: (text: string) => void): readonly Measured[] {
+  const measured = measureOfficeTable(bench);
+  if (measured === null) say('LibreOffice is not installed: the table is not held against its data table.');
+  return measured === null ? [] : [measured];
+}
+
+function ratiosOf(measures: readonly Measured[]): Record<string, number> {
+  return Object.fromEntries(measures.map(({ key, ratio }) => [key, ratio]));
 }

@@ -1,17 +1,90 @@
+import { type Tape, freshSlots } from '../../src/kernel/tape/tape.ts';
+import { type StepWords, fixedIn, stepText } from './step-text.ts';
+
+/** The result of a tape as plain JavaScript works it out: inputs stand in their places in `values`. */
+export interface StraightLine {
+  readonly form: string;
+  readonly run: (values: Float64Array) => number;
+}
+
+/** What a person would write by hand, with the same limits and choices as the tape has. */
+const words: StepWords = {
+  add: ([a, b]) => `${a} + ${b}`,
+  subtract: ([a, b]) => `${a} - ${b}`,
+  multiply: ([a, b]) => `${a} * ${b}`,
+  divide: ([a, b]) => `${b} === 0 ? NaN : ${a} / ${b}`,
+  addThree: ([a, b, c]) => `${a} + ${b} + ${c}`,
+  addFour: ([a, b, c, d]) => `${a} + ${b} + ${c} + ${d}`,
+  power: ([a, b]) => `finite(Math.pow(${a}, ${b}))`,
+  lesser: ([a, b]) => `Math.min(${a}, ${b})`,
+  greater: ([a, b]) => `Math.max(${a}, ${b})`,
+  whenAbove: ([a, b, c, d]) => `${a} > ${b} ? ${c} : ${a} <= ${b} ? ${d} : NaN`,
+  within: ([a, b, c]) => `${a} >= ${b} && ${a} <= ${c} ? ${a} : NaN`,
+};
+
+// The compiler of V8 leaves functions alone that are too long for it: then several shorter ones are faster than one.
+const lengths = [Infinity, 800, 200];
+
 /**
- * A loop of so many multiply-adds over plain numbers, as a program written by hand for one case would do them: what an evaluation would
- * cost if nothing but the arithmetic had to be done. Each step takes the result of the one before it, as equations do.
+ * The model as straight-line JavaScript: one statement a step on local variables, in one function and, in other forms, in several that hand
+ * on through the array. The fastest form is what everything is measured against. Throws where one does not give the value of the tape.
  */
-export function straightLine(steps: number): () => number {
-  const factors = Float64Array.from({ length: steps }, (_, at) => 0.5 + (at % 7) / 20);
-  const terms = Float64Array.from({ length: steps }, (_, at) => (at % 11) / 10);
-  const results = new Float64Array(steps);
-  return () => {
-    let before = 1;
-    for (let at = 0; at < steps; at += 1) {
-      before = before * factors[at]! + terms[at]!;
-      results[at] = before;
+export function straightLines(tape: Tape, result: number, value: number): readonly StraightLine[] {
+  return lengths.map((length) => {
+    const form = length === Infinity ? 'in one function' : `in functions of ${length} statements`;
+    const run = written(tape, result, Math.min(length, tape.codes.length));
+    const given = run(freshSlots(tape));
+    if (!Object.is(given, value)) throw new Error(`Straight-line code ${form} gives ${given}, the tape ${value}`);
+    return { form, run };
+  });
+}
+
+function written(tape: Tape, result: number, length: number): (values: Float64Array) => number {
+  const parts = Math.ceil(tape.codes.length / length);
+  const lastPart = lastReaders(tape, length);
+  lastPart[result] = parts;
+  const functions = Array.from({ length: parts }, (_, part) => {
+    const statements = statementsOf(tape, part * length, (part + 1) * length, (slot) => lastPart[slot]! > part);
+    return `function part${part}(values) {\n${statements.join('\n')}\n}`;
+  });
+  const calls = functions.map((_, part) => `part${part}(values);`).join(' ');
+  const source = `'use strict';
+const finite = (value) => (Number.isFinite(value) ? value : NaN);
+${functions.join('\n')}
+return (values) => { ${calls} return values[${result}]; };`;
+  // eslint-disable-next-line @typescript-eslint/no-implied-eval -- the code that everything is measured against is made from the tape
+  const made = new Function(source) as () => (values: Float64Array) => number;
+  return made();
+}
+
+/** The last part in which each slot is read. */
+function lastReaders(tape: Tape, length: number): Int32Array {
+  const last = new Int32Array(tape.slots);
+  for (let step = 0; step < tape.codes.length; step += 1) {
+    for (const reads of [tape.first, tape.second, tape.third, tape.fourth]) {
+      last[reads[step]!] = Math.floor(step / length);
     }
-    return before;
+  }
+  return last;
+}
+
+/** Statements of one part. What a later part needs is written to the array, all else stays in a variable. */
+function statementsOf(tape: Tape, from: number, to: number, isHandedOn: (slot: number) => boolean): readonly string[] {
+  const lines: string[] = [];
+  const local = new Set<number>();
+  const nameOf = (slot: number): string => {
+    const fixed = fixedIn(tape, slot);
+    if (fixed !== undefined) return `(${String(fixed)})`;
+    if (!local.has(slot)) lines.push(`const s${slot} = values[${slot}];`);
+    local.add(slot);
+    return `s${slot}`;
   };
+  for (let step = from; step < Math.min(to, tape.codes.length); step += 1) {
+    const out = tape.firstStep + step;
+    const text = stepText(tape, step, words, nameOf);
+    local.add(out);
+    lines.push(`const s${out} = ${text};`);
+    if (isHandedOn(out)) lines.push(`values[${out}] = s${out};`);
+  }
+  return lines;
 }

@@ -140,7 +140,7 @@ describe('an unknown key', () => {
   );
 
   it.each(['__proto__', 'constructor', 'prototype'])('is "%s" among the inputs too', (key) => {
-    const text = sampleText.replace('"inputs": {', `"inputs": { "${key}": {"value":"1","unit":"t"},`);
+    const text = sampleText.replace('\n  "inputs": {', `\n  "inputs": { "${key}": {"value":"1","unit":"t"},`);
 
     expect(problemsOf(readCase(text))).toEqual([{ kind: 'unknown key', path: `inputs.${key}` }]);
   });

@@ -5,7 +5,10 @@ import { problemsOf, sampleText } from './sample-case.ts';
 
 describe('a key that stands twice in one group', () => {
   it('is told rather than decided by chance', () => {
-    const text = sampleText.replace('"inputs": {', '"inputs": {\n"price.heat": {"value":"20","unit":"EUR/GJ"},');
+    const text = sampleText.replace(
+      '\n  "inputs": {',
+      '\n  "inputs": {\n"price.heat": {"value":"20","unit":"EUR/GJ"},',
+    );
 
     expect(problemsOf(readCase(text))).toEqual([{ kind: 'said twice', path: 'inputs', given: 'price.heat' }]);
   });

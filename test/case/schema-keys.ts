@@ -34,11 +34,14 @@ export interface Spot {
   readonly path: string;
 }
 
+/** Where the keys are ids of inputs. */
+const namedFreely = new Set(['.inputs', '.ranges', '.scenarios.*.inputs', '.uncertainty.inputs']);
+
 /** Every value in the content of a file. */
 export function spotsOf(value: unknown, path = ''): Spot[] {
   if (typeof value !== 'object' || value === null) return [];
   const parent = value as Record<string, unknown>;
-  const isOpen = Array.isArray(value) || path === '.inputs';
+  const isOpen = Array.isArray(value) || namedFreely.has(path);
   return Object.keys(parent).flatMap((key) => {
     const here = `${path}.${isOpen ? '*' : key}`;
     return [{ parent, key, path: here }, ...spotsOf(parent[key], here)];

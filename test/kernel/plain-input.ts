@@ -13,6 +13,7 @@ export function plainInput(
     entryUnit: unit,
     factor: '1',
     usual: { value, low: null, high: null, provenance: { status: 'invented', source: 'Invented for a test' } },
+    judged: null,
     allowed: {},
     given: null,
     ...more,

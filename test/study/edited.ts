@@ -19,8 +19,8 @@ export const figuresUnder = (from: OpenCase, prefix: string): readonly string[] 
 export const withFigure = valueOf(
   openCase(
     demonstrationText.replace(
-      '"inputs": {\n',
-      '"inputs": {\n    "recovered.mixed.coarse.rejectRate": {"value":"18","unit":"%"},\n',
+      '\n  "inputs": {\n',
+      '\n  "inputs": {\n    "recovered.mixed.coarse.rejectRate": {"value":"18","unit":"%"},\n',
     ),
   ),
 );

@@ -49,6 +49,10 @@ const everyKind: Told = {
     caution: { kind: 'unsuited to a drum', ...place, component: 'wire', share: 0.5 },
     says: 'Mill, Line: 0.5 % bale wire comes to the drum pulper. Wires must be off before a drum; a vat pulls them out on its rope.',
   },
+  'no contingency': {
+    caution: { kind: 'no contingency', about: 'investment.contingency' },
+    says: 'The investment plan has no contingency: it takes its estimate for what will be spent. A usual allowance depends on how far the estimate has been worked out.',
+  },
   'before new plant': {
     caution: { kind: 'before new plant', about: 'x', route: 'Mill' },
     says: 'Mill: no people, maintenance or capital of its line are entered, so the difference stands before any new plant.',

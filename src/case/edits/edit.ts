@@ -1,7 +1,10 @@
 import type { FootprintBasis, Stage } from '../case.ts';
+import type { InvestmentPlan } from '../investment-plan.ts';
+import type { WhatIfEdit } from './what-if-edits.ts';
 
 /** A change of the structure of a case: what is there, as against what it is worth. Names of things are their ids. */
 export type Edit =
+  | WhatIfEdit
   | {
       readonly kind: 'add stage';
       readonly route: string;
@@ -38,6 +41,8 @@ export type Edit =
   | { readonly kind: 'rename route'; readonly route: string; readonly label: string }
   | { readonly kind: 'move route'; readonly route: string; readonly to: number }
   | { readonly kind: 'compare routes'; readonly base: string; readonly with: string }
+  /** Plans an investment, or gives the plan up; figures of a plan that is given up go with it. */
+  | { readonly kind: 'set investment'; readonly plan: InvestmentPlan | null }
   /** Changes what the footprint rests on; an option given as null goes back to the usual one. */
   | { readonly kind: 'set basis'; readonly basis: BasisOptions };
 

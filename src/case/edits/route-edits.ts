@@ -24,7 +24,15 @@ export function removeRoute(content: Case, routeId: string): Case {
   const right = routes.some((route) => route.id === other)
     ? other
     : (routes.find((route) => route.id !== left)?.id ?? second.id);
-  return { ...content, routes, compare: { base: left, with: right }, inputs: withoutInputsOf(content.inputs, routeId) };
+  const { limits, ...rest } = content;
+  const kept = (limits ?? []).filter((limit) => limit.route !== routeId);
+  return {
+    ...rest,
+    ...(kept.length === 0 ? {} : { limits: kept }),
+    routes,
+    compare: { base: left, with: right },
+    inputs: withoutInputsOf(content.inputs, routeId),
+  };
 }
 
 export function renameRoute(content: Case, routeId: string, label: string): Case {

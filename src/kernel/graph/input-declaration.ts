@@ -27,6 +27,8 @@ export interface InputDeclaration {
     readonly high: string | null;
     readonly provenance: Provenance;
   };
+  /** The range a person judged it to have, in the entry unit; null where nobody did. */
+  readonly judged: { readonly low: string; readonly high: string; readonly source: string } | null;
   /** What can be true at all, in the entry unit. */
   readonly allowed: Bounds;
   /** The figure a person gave, if any. */

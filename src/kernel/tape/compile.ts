@@ -1,39 +1,40 @@
 import type { Bounds } from '../expression/operation.ts';
 import { type Graph, type Node, nodeAt, nodeNamed } from '../graph/graph.ts';
-import { inForce } from '../graph/input-declaration.ts';
-import { runStep } from './run-step.ts';
-import { type StepName, type Tape, steps } from './tape.ts';
-
-/** Where a value stands before slots are numbered: an input, a fixed number, or a step. */
-type Operand =
-  | { readonly kind: 'input'; readonly place: number }
-  | { readonly kind: 'fixed'; readonly value: number }
-  | { readonly kind: 'step'; readonly index: number };
-
-interface Step {
-  readonly name: StepName;
-  readonly of: readonly Operand[];
-  readonly bounds: Bounds;
-}
+import { closedLimits } from './closed-limits.ts';
+import { layOut } from './lay-out.ts';
+import { type Operand, StepList } from './step-list.ts';
+import type { StepName, Tape } from './tape.ts';
 
 /** The greatest whole exponent that is written out as products: they cost far less than a power. */
 const greatestProduct = 8;
 
+const compiled = new WeakMap<Graph, Map<string, Tape>>();
+
 /**
- * Compiles what the wanted results need: names and forward references vanish, fixed parts are reckoned once, sums become steps of two in
- * order, whole powers become products, and everything else is left out.
+ * Compiles what the wanted results need: names and forward references vanish, fixed parts are reckoned once, equal parts too, sums become
+ * steps of up to four terms in order, whole powers become products, and everything else is left out. A graph never changes, so that a tape
+ * is kept as long as its graph; it must not be changed either.
  */
 export function compileTape(graph: Graph, wanted: readonly string[]): Tape {
+  const tapes = compiled.get(graph) ?? new Map<string, Tape>();
+  compiled.set(graph, tapes);
+  const key = wanted.join('\n');
+  const tape = tapes.get(key) ?? freshTape(graph, wanted);
+  tapes.set(key, tape);
+  return tape;
+}
+
+function freshTape(graph: Graph, wanted: readonly string[]): Tape {
   const compiler = new Compiler(graph);
   const operands = new Map(wanted.map((id) => [id, compiler.operandOf(nodeNamed(graph, id))]));
-  return compiler.tape(operands);
+  return layOut(graph, compiler.list.steps, operands);
 }
 
 class Compiler {
+  readonly list = new StepList();
   readonly #graph: Graph;
   readonly #places: ReadonlyMap<string, number>;
   readonly #done: (Operand | undefined)[];
-  readonly #steps: Step[] = [];
 
   constructor(graph: Graph) {
     this.#graph = graph;
@@ -43,19 +44,20 @@ class Compiler {
 
   /** Nodes stand in working order, so one pass over what is needed suffices. */
   operandOf(node: Node): Operand {
-    for (const index of this.#needed(node)) this.#done[index] ??= this.#compiled(nodeAt(this.#graph, index));
+    const needed = this.#needed(node);
+    for (let index = 0; index <= node.index; index += 1) {
+      if (needed[index] === 1) this.#done[index] ??= this.#compiled(nodeAt(this.#graph, index));
+    }
     return this.#at(node.index);
   }
 
-  #needed(node: Node): readonly number[] {
-    const found = new Set<number>();
-    const open = [node.index];
-    for (let next = open.pop(); next !== undefined; next = open.pop()) {
-      if (found.has(next) || this.#done[next] !== undefined) continue;
-      found.add(next);
-      open.push(...nodeAt(this.#graph, next).args);
+  #needed(node: Node): Uint8Array {
+    const needed = new Uint8Array(node.index + 1);
+    needed[node.index] = 1;
+    for (let index = node.index; index >= 0; index -= 1) {
+      if (needed[index] === 1) for (const arg of nodeAt(this.#graph, index).args) needed[arg] = 1;
     }
-    return [...found].sort((a, b) => a - b);
+    return needed;
   }
 
   #at(index: number): Operand {
@@ -75,14 +77,25 @@ class Compiler {
       case 'later':
         return of[0] ?? { kind: 'fixed', value: NaN };
       case 'sum':
-        return of.reduce((sum, term) => this.#step('add', [sum, term]));
+        return this.#sum(of);
       case 'power':
         return this.#power(of);
       case 'within':
-        return this.#step('within', of, operation.bounds);
+        return this.#within(of, operation.bounds);
       default:
-        return this.#step(operation.op, of);
+        return this.list.take(operation.op, of);
     }
+  }
+
+  /** From left to right, up to three further terms a step. */
+  #sum([start, ...terms]: readonly Operand[]): Operand {
+    let sum: Operand = start ?? { kind: 'fixed', value: 0 };
+    for (let at = 0; at < terms.length; at += 3) {
+      const further = terms.slice(at, at + 3);
+      const name: StepName = further.length === 1 ? 'add' : further.length === 2 ? 'addThree' : 'addFour';
+      sum = this.list.take(name, [sum, ...further]);
+    }
+    return sum;
   }
 
   #power([base, exponent]: readonly Operand[]): Operand {
@@ -91,59 +104,20 @@ class Compiler {
       exponent.kind === 'fixed' && Number.isInteger(exponent.value) && Math.abs(exponent.value) <= greatestProduct
         ? exponent.value
         : null;
-    if (whole === null) return this.#step('power', [base, exponent]);
+    if (whole === null) return this.list.take('power', [base, exponent]);
     const one: Operand = { kind: 'fixed', value: 1 };
     const product = Array.from({ length: Math.abs(whole) }, () => base).reduce<Operand>(
-      (made, factor) => (made === one ? factor : this.#step('multiply', [made, factor])),
+      (made, factor) => this.list.take('multiply', [made, factor]),
       one,
     );
-    return whole < 0 ? this.#step('divide', [one, product]) : product;
+    return whole < 0 ? this.list.take('divide', [one, product]) : product;
   }
 
-  #step(name: StepName, of: readonly Operand[], bounds: Bounds = {}): Operand {
-    const fixed = of.flatMap((operand) => (operand.kind === 'fixed' ? [operand.value] : []));
-    if (fixed.length === of.length) return { kind: 'fixed', value: runStep(steps[name], fixed, bounds) };
-    this.#steps.push({ name, of, bounds });
-    return { kind: 'step', index: this.#steps.length - 1 };
-  }
-
-  tape(operands: ReadonlyMap<string, Operand>): Tape {
-    const { inputs } = this.#graph;
-    const fixed = new Map<number, number>();
-    for (const { value } of [...this.#steps.flatMap((step) => step.of), ...operands.values()].filter(
-      (operand) => operand.kind === 'fixed',
-    )) {
-      if (!fixed.has(value)) fixed.set(value, fixed.size);
-    }
-    const firstStep = inputs.length + fixed.size;
-    const slotOf = (operand: Operand | undefined): number => {
-      if (operand === undefined) return 0;
-      if (operand.kind === 'input') return operand.place;
-      return operand.kind === 'fixed' ? inputs.length + (fixed.get(operand.value) ?? 0) : firstStep + operand.index;
-    };
-    const reads = (which: number): Int32Array => Int32Array.from(this.#steps, (step) => slotOf(step.of[which]));
-    const limit = (which: keyof Bounds, none: number): Float64Array =>
-      Float64Array.from(this.#steps, (step) => Number(step.bounds[which] ?? none));
-    return {
-      inputIds: inputs.map((input) => input.id),
-      inputPlaces: this.#places,
-      inputFactors: Float64Array.from(inputs, (input) => Number(input.factor)),
-      inputValues: Float64Array.from(inputs, (input) => Number(inForce(input) ?? NaN) * Number(input.factor)),
-      fixed: Float64Array.from(fixed.keys()),
-      codes: Uint8Array.from(this.#steps, (step) => steps[step.name]),
-      first: reads(0),
-      second: reads(1),
-      third: reads(2),
-      fourth: reads(3),
-      limits: {
-        least: limit('least', -Infinity),
-        most: limit('most', Infinity),
-        above: limit('above', -Infinity),
-        below: limit('below', Infinity),
-      },
-      firstStep,
-      slots: firstStep + this.#steps.length,
-      results: new Map([...operands].map(([id, operand]) => [id, slotOf(operand)])),
-    };
+  #within(of: readonly Operand[], bounds: Bounds): Operand {
+    const [value = { kind: 'fixed', value: NaN }] = of;
+    const limits = closedLimits(bounds);
+    if (limits === null) return value;
+    const fixed = (limit: number): Operand => ({ kind: 'fixed', value: limit });
+    return this.list.take('within', [value, fixed(limits.least), fixed(limits.most)]);
   }
 }

@@ -1,16 +1,27 @@
-/** What a step of a tape does. `power` is left only where the exponent is not a small whole number. */
+/**
+ * What a step of a tape does. The first seven are many and have loops of their own; the others are few. `power` is
+ * left only where the exponent is not a small whole number.
+ */
 export const steps = {
   add: 0,
   subtract: 1,
   multiply: 2,
   divide: 3,
-  power: 4,
-  lesser: 5,
-  greater: 6,
-  whenAbove: 7,
-  within: 8,
+  addThree: 4,
+  addFour: 5,
+  within: 6,
+  power: 7,
+  lesser: 8,
+  greater: 9,
+  whenAbove: 10,
 } as const;
 export type StepName = keyof typeof steps;
+
+/** The loop a step is worked in: one for each step of the first seven, the last for all others. */
+export const loops = steps.power + 1;
+export function loopOf(code: number): number {
+  return Math.min(code, steps.power);
+}
 
 /**
  * A graph compiled for fast work: flat typed arrays, nothing in them that does not serve the wanted results. Slots hold values: first the
@@ -23,20 +34,19 @@ export interface Tape {
   readonly inputFactors: Float64Array;
   /** Figures in force, in the units the graph reckons in; NaN where there is none. */
   readonly inputValues: Float64Array;
+  /** A fixed number stands once for each step that reads it: steps that handed their slopes to one slot would wait for each other. */
   readonly fixed: Float64Array;
   readonly codes: Uint8Array;
-  /** Slots that each step reads: value, or value and limit; `third` and `fourth` are the two results of `whenAbove`. */
+  /**
+   * Slots that each step reads: value, limit and the two results of `whenAbove`; value, least and most of `within`. A step that reads fewer
+   * than four names its first again, so that whoever follows what is read needs no list of how many there are.
+   */
   readonly first: Int32Array;
   readonly second: Int32Array;
   readonly third: Int32Array;
   readonly fourth: Int32Array;
-  /** Limits of each step, one per kind of bound; only `within` has any that bind. */
-  readonly limits: {
-    readonly least: Float64Array;
-    readonly most: Float64Array;
-    readonly above: Float64Array;
-    readonly below: Float64Array;
-  };
+  /** Steps stand in stretches worked by one loop; here each ends, told as the number of the step after it. */
+  readonly ends: Int32Array;
   readonly firstStep: number;
   readonly slots: number;
   /** Slot of each wanted result. */

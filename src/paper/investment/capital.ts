@@ -1,0 +1,59 @@
+import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { type PlanSheet, planInput, yearInput } from './plan-sheet.ts';
+
+/** What is spent once, in the money of the plan; nothing in most years. */
+export interface Capital {
+  /** Items with contingency, by year. */
+  readonly spent: (year: number) => Quantity | null;
+  /** Grants towards them, by year. */
+  readonly granted: (year: number) => Quantity | null;
+  readonly replaced: (year: number) => Quantity | null;
+  /** Value at which the plant is given away at the end. */
+  readonly disposal: Quantity;
+  /** What is written off: items less grants, each in the money of its year, EUR. */
+  readonly basis: Quantity;
+}
+
+export function capitalOf(sheet: PlanSheet): Capital {
+  const { plan, years, money } = sheet;
+  const contingency = planInput(sheet, 'contingency', 'Contingency', '1', { entry: '%' }).plus(constant('1'));
+  const bare = years.map((year) => {
+    const items = plan.items.flatMap(
+      ({ id, label }) => yearInput(sheet, `item.${id}`, label, year, unitOf(sheet)) ?? [],
+    );
+    return items.length === 0 ? null : total(items, unitOf(sheet)).times(contingency);
+  });
+  const grants = years.map((year) => supportOf(sheet, 'grant', year));
+  const replaced = years.map((year) => yearInput(sheet, 'replacement', 'Replacement', year, unitOf(sheet)));
+  const inMoney = (list: readonly (Quantity | null)[]) => (year: number) => list[year]?.times(money(year)) ?? null;
+  // Tax offices know the money of each year only: what is written off keeps its nominal sum for good.
+  const nominal = (list: readonly (Quantity | null)[]): readonly Quantity[] =>
+    list.flatMap((each, year) => (each === null ? [] : [each.times(money(year)).dividedBy(sheet.deflated(year))]));
+  return {
+    spent: inMoney(bare),
+    granted: inMoney(grants),
+    replaced: inMoney(replaced),
+    disposal: planInput(sheet, 'disposal', 'Value at the end', unitOf(sheet)).times(money(plan.years)),
+    basis: sheet.sheet.define(
+      'investment.basis',
+      'Written off, in the money of each year',
+      'EUR',
+      total(nominal(bare), unitOf(sheet)).minus(total(nominal(grants), unitOf(sheet))),
+      { where: sheet.where, note: 'Items with contingency less grants.' },
+    ),
+  };
+}
+
+/** Grants or credits of one year. */
+export function supportOf(sheet: PlanSheet, kind: 'grant' | 'credit', year: number): Quantity | null {
+  const supports = (sheet.plan.supports ?? []).filter(
+    (each) => each.kind === kind && each.first <= year && year <= each.last,
+  );
+  if (supports.length === 0) return null;
+  return total(
+    supports.map(({ id, label }) => planInput(sheet, `support.${id}`, label, unitOf(sheet))),
+    unitOf(sheet),
+  );
+}
+
+export const unitOf = ({ sheet }: PlanSheet): string => sheet.case.currency;

@@ -1,0 +1,91 @@
+import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { capitalOf, supportOf, unitOf } from './capital.ts';
+import { type PlanSheet, planInput } from './plan-sheet.ts';
+import { running } from './running.ts';
+import { savings } from './savings.ts';
+import { taxes } from './tax.ts';
+import { workingCapital } from './working-capital.ts';
+import { writeOff } from './write-off.ts';
+
+/** Rows of the plan, in the order in which they are shown; each has one quantity a year, `investment.<row>.<year>`, EUR. */
+export const planRows = [
+  { id: 'capital', label: 'Capital' },
+  { id: 'support', label: 'Grants and credits' },
+  { id: 'working', label: 'Working capital' },
+  { id: 'saving', label: 'Saving' },
+  { id: 'outage', label: 'Outage for the tie-in' },
+  { id: 'disposal', label: 'Value at the end' },
+  { id: 'tax', label: 'Tax' },
+] as const;
+
+export type PlanRow = (typeof planRows)[number]['id'] | 'flow' | 'cumulative' | 'present';
+
+export const planRowId = (row: PlanRow, year: number): string => `investment.${row}.${String(year)}`;
+
+/** Writes the plan into the graph: every row in every year, and the net present value. Before financing. */
+export function writeInvestment(sheet: PlanSheet): void {
+  const { plan, years, money, sheet: model } = sheet;
+  const unit = unitOf(sheet);
+  const nothing = constant('0', unit);
+  const run = running(sheet);
+  const capital = capitalOf(sheet);
+  const off = writeOff(sheet, capital);
+  const saved = savings(sheet, run);
+  const tied = workingCapital(sheet);
+  const rate = planInput(sheet, 'taxRate', 'Tax on profit', '1', { entry: '%', high: '40' });
+  const outage = planInput(sheet, 'outage.days', 'Outage for the tie-in, days', '1', { high: '20', most: '365' })
+    .times(planInput(sheet, 'outage.contribution', 'Contribution lost a day', unit))
+    .times(money(plan.operatesFrom));
+  const first = Math.max(0, plan.operatesFrom - 1);
+  const named = (row: PlanRow, year: number, quantity: Quantity): Quantity =>
+    model.define(planRowId(row, year), `${labelOf(row)}, ${String(Number(plan.start) + year)}`, 'EUR', quantity, {
+      where: sheet.where,
+    });
+
+  const rows = years.map((year): Readonly<Partial<Record<PlanRow, Quantity>>> => {
+    const spent = sum([capital.spent(year), capital.replaced(year)]);
+    const credit = supportOf(sheet, 'credit', year)?.times(money(year)) ?? null;
+    const support = sum([capital.granted(year), credit]);
+    const working = sum([
+      year === first ? nothing.minus(tied.times(money(first))) : null,
+      year === plan.years ? tied.times(money(year)) : null,
+    ]);
+    const saving = year < plan.operatesFrom ? null : saved(year).times(constant('1', 'a'));
+    return {
+      ...(spent === null ? {} : { capital: named('capital', year, nothing.minus(spent)) }),
+      ...(support === null ? {} : { support: named('support', year, support) }),
+      ...(working === null ? {} : { working: named('working', year, working) }),
+      ...(saving === null ? {} : { saving: named('saving', year, saving) }),
+      ...(year === plan.operatesFrom ? { outage: named('outage', year, nothing.minus(outage)) } : {}),
+      ...(year === plan.years ? { disposal: named('disposal', year, capital.disposal) } : {}),
+    };
+  });
+  // Profit is what the operation brings less what is written off; at the end also what the plant fetches less what is left on the books.
+  const profits = rows.map((row, year) => {
+    const written = sum([off.of(year), year === plan.years ? off.left : null]);
+    const credit = supportOf(sheet, 'credit', year)?.times(money(year)) ?? null;
+    const earned = sum([row.saving ?? null, row.outage ?? null, row.disposal ?? null, credit]) ?? nothing;
+    return written === null ? earned : earned.minus(written.times(sheet.deflated(year)));
+  });
+  const tax = taxes(sheet, profits, rate).map((each, year) => named('tax', year, nothing.minus(each)));
+  let cumulative = nothing;
+  const present = rows.map((row, year) => {
+    const flow = named('flow', year, sum([...Object.values(row), tax[year] ?? null]) ?? nothing);
+    cumulative = named('cumulative', year, cumulative.plus(flow));
+    return named('present', year, flow.times(sheet.discount(year)));
+  });
+  model.define('investment.npv', 'Net present value, before financing', 'EUR', total(present, unit), {
+    where: sheet.where,
+    note: 'Flows of all years, the first undiscounted.',
+  });
+}
+
+function sum(parts: readonly (Quantity | null)[]): Quantity | null {
+  return parts.reduce((all, part) => (all === null ? part : part === null ? all : all.plus(part)), null);
+}
+
+function labelOf(row: PlanRow): string {
+  if (row === 'flow') return 'Cash flow';
+  if (row === 'cumulative') return 'Cash flow so far';
+  return row === 'present' ? 'Present value' : (planRows.find(({ id }) => id === row)?.label ?? row);
+}

@@ -1,0 +1,34 @@
+import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { type PlanSheet, planInput } from './plan-sheet.ts';
+import { unitOf } from './capital.ts';
+
+/**
+ * Money tied up in stocks, more by the project than by the base route, in money of the price year: days of pulp and of bales at what they
+ * cost ex works, and what else somebody enters. The stock keeps its tonnes, so that in the money of each year it comes back dearer than it went.
+ */
+export function workingCapital(sheet: PlanSheet): Quantity {
+  const days = (id: string, label: string): Quantity =>
+    planInput(sheet, `stock.${id}`, label, '1', { high: '60', most: '365' }).dividedBy(constant('365'));
+  const year = constant('1', 'a');
+  const pulp = more(sheet, true).times(days('pulp', 'Pulp in stock, days of use')).times(year);
+  const bales = more(sheet, false).times(days('bales', 'Bales in stock, days of use')).times(year);
+  const other = planInput(sheet, 'workingCapital', 'Other working capital', unitOf(sheet));
+  return sheet.sheet.define('investment.tiedUp', 'Working capital', 'EUR', total([pulp, bales, other], unitOf(sheet)), {
+    where: sheet.where,
+    note: 'Days of use of each kind of fibre, project less base, and other working capital.',
+  });
+}
+
+/** What fibre of a kind costs a year, project less base. */
+function more({ sheet, base, project }: PlanSheet, isVirgin: boolean): Quantity {
+  const unit = `${sheet.case.currency}/a`;
+  const virgin = new Set(sheet.case.materials.filter(({ origin }) => origin === 'virgin').map(({ id }) => id));
+  const of = ({ statement }: PlanSheet['base']): Quantity =>
+    total(
+      statement.lines
+        .filter(({ account, key }) => account === 'fibre' && virgin.has(key) === isVirgin)
+        .map(({ perYearId }) => sheet.graph.later(perYearId, unit)),
+      unit,
+    );
+  return of(project).minus(of(base));
+}

@@ -1,0 +1,20 @@
+import type { TrialSummary } from '../study/uncertainty/trial-summary.ts';
+import { formatNumber } from './number-format.ts';
+
+/** What one trial is, in words that stand on every picture of trials: how many years, and what is drawn how often. */
+export function drawingPhrase(
+  { years, drawn, isPresentValue }: Pick<TrialSummary, 'years' | 'drawn' | 'isPresentValue'>,
+  locale: string,
+): string {
+  if (drawn.length === 0) return 'nothing is drawn';
+  if (drawn.every((each) => each.drawn === 'once'))
+    return isPresentValue ? 'every input drawn once for the plan' : 'one year, every input drawn once';
+  const yearly = drawn.filter((each) => each.drawn === 'yearly');
+  const carried = [...new Set(yearly.map(({ persistence }) => persistence))].sort((a, b) => a - b);
+  const number = (value: number): string => formatNumber(value, { locale, significant: 3 });
+  const range = [...new Set([carried[0] ?? 0, carried.at(-1) ?? 0])].map(number).join(' to ');
+  const rest = yearly.length === drawn.length ? '' : ', the other inputs once';
+  const subject = yearly.length === 1 ? '1 input' : `${String(yearly.length)} inputs`;
+  const whole = isPresentValue ? `a plan of ${String(years)} years` : `mean of ${String(years)} years`;
+  return `${whole}; ${subject} drawn anew each year with ${range} of a departure carried over${rest}`;
+}
