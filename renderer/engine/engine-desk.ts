@@ -2,19 +2,29 @@ import {
   basisChoices,
   caseText,
   changeInput,
+  changeScenario,
   editStructure,
   explain,
   footprint,
+  largestShare,
+  limitReadings,
   lineBalance,
+  npvId,
   openCase,
+  planResults,
   problemSentence,
   restoreDefault,
+  scenarioTable,
+  sensitivity,
   spreadOf,
   startCase,
+  startPlan,
+  ties,
+  whatIfTable,
   type OpenCase,
 } from '../../src/index.ts';
 import { choices } from './choices.ts';
-import type { Answers, CaseAnswer, QuestionName, Questions } from './messages.ts';
+import type { Answers, CaseAnswer, PlanAnswer, QuestionName, Questions } from './messages.ts';
 import { routeOutlines } from './route-outline.ts';
 
 // Enough for a long way back; each holds a compiled case of some hundred kilobytes.
@@ -45,6 +55,20 @@ export class EngineDesk {
     footprint: () => ({ footprint: footprint(this.#current()), choices: basisChoices() }),
     choices: () => choices(),
     start: (wanted) => this.#take(startCase(wanted)),
+    swings: ({ result, method, share, ties: count }) => ({
+      sensitivity: sensitivity(this.#current(), result, method, share),
+      ties: ties(this.#current(), result, count),
+    }),
+    rests: ({ result }) => sensitivity(this.#current(), result).rests,
+    table: ({ result, across, down, ...size }) => whatIfTable(this.#current(), result, across, down, size),
+    scenarios: () => ({
+      table: scenarioTable(this.#current()),
+      limits: limitReadings(this.#current()),
+      shares: this.#current().content.routes.flatMap(({ id }) => largestShare(this.#current(), id) ?? []),
+    }),
+    plan: () => planAnswer(this.#current()),
+    startPlan: () => this.#take(startPlan(this.#current())),
+    changeScenario: ({ scenario, input, typed }) => this.#take(changeScenario(this.#current(), scenario, input, typed)),
   };
 
   answer<Name extends QuestionName>(name: Name, question: Questions[Name]): Answers[Name] {
@@ -71,4 +95,9 @@ export class EngineDesk {
     if (this.#open === null) throw new Error('A figure was asked for before a case was open.');
     return this.#open;
   }
+}
+
+function planAnswer(open: OpenCase): PlanAnswer | null {
+  const results = planResults(open);
+  return results === null ? null : { results, swings: sensitivity(open, npvId).judged };
 }

@@ -1,4 +1,21 @@
-import type { BasisChoices, Edit, Explanation, Footprint, LineBalance, NewCase, Spread } from '../../src/index.ts';
+import type {
+  BasisChoices,
+  BreakEven,
+  Edit,
+  Explanation,
+  Footprint,
+  LargestShare,
+  LimitReading,
+  LineBalance,
+  NewCase,
+  PlanResults,
+  RangeMethod,
+  ScenarioTable,
+  Sensitivity,
+  Spread,
+  Swing,
+  WhatIfTable,
+} from '../../src/index.ts';
 import type { Choices } from './choices.ts';
 import type { RouteOutline } from './route-outline.ts';
 
@@ -19,6 +36,36 @@ export interface Questions {
   readonly choices: Record<string, never>;
   /** A case from the program's own lists. */
   readonly start: NewCase;
+  /** What each input does to a result alone, and where it turns. */
+  readonly swings: SwingsQuestion;
+  /** How much of a result is measured, sourced, rule of thumb. */
+  readonly rests: { readonly result: string };
+  /** A result over two inputs. */
+  readonly table: TableQuestion;
+  /** Scenarios side by side, and every limit in every route. */
+  readonly scenarios: Record<string, never>;
+  /** What the investment plan comes to. */
+  readonly plan: Record<string, never>;
+  /** Begins an investment plan. */
+  readonly startPlan: Record<string, never>;
+  /** Another figure in one scenario; null takes it away. */
+  readonly changeScenario: { readonly scenario: string; readonly input: string; readonly typed: string | null };
+}
+
+export interface SwingsQuestion {
+  readonly result: string;
+  readonly method: RangeMethod;
+  readonly share: number;
+  /** How many of the largest swings are asked where they turn the result. */
+  readonly ties: number;
+}
+
+export interface TableQuestion {
+  readonly result: string;
+  readonly across: string;
+  readonly down: string;
+  readonly columns: number;
+  readonly rows: number;
 }
 
 /** A case as the screen holds it: its canonical text, and what is worked out from it. */
@@ -41,6 +88,26 @@ export interface FootprintAnswer {
   readonly choices: BasisChoices;
 }
 
+export interface SwingsAnswer {
+  readonly sensitivity: Sensitivity;
+  readonly ties: readonly BreakEven[];
+}
+
+export type RestsAnswer = Sensitivity['rests'];
+
+export interface ScenariosAnswer {
+  readonly table: ScenarioTable;
+  readonly limits: readonly LimitReading[];
+  /** How far the recovered share of each route can go within its limits; routes where nothing can give way are left out. */
+  readonly shares: readonly LargestShare[];
+}
+
+export interface PlanAnswer {
+  readonly results: PlanResults;
+  /** What the inputs do to the net present value, largest swing first. */
+  readonly swings: readonly Swing[];
+}
+
 export interface Answers {
   readonly open: CaseAnswer;
   readonly change: CaseAnswer;
@@ -51,6 +118,15 @@ export interface Answers {
   readonly footprint: FootprintAnswer;
   readonly choices: Choices;
   readonly start: CaseAnswer;
+  readonly swings: SwingsAnswer;
+  readonly rests: RestsAnswer;
+  /** Null where one of the inputs cannot be spread out. */
+  readonly table: WhatIfTable | null;
+  readonly scenarios: ScenariosAnswer;
+  /** Null where the case has no plan. */
+  readonly plan: PlanAnswer | null;
+  readonly startPlan: CaseAnswer;
+  readonly changeScenario: CaseAnswer;
 }
 
 export type QuestionName = keyof Questions;

@@ -11,10 +11,15 @@ interface Doubt {
   readonly asksSource?: boolean;
 }
 
+/** Where a figure goes that is no input of its own: it answers why the figure was refused, if it was. */
+export type Put = (typed: string, source?: string) => Promise<readonly string[]>;
+
 /** What is being typed into one slot. The figure in force stays until what is typed can be read and is allowed. */
 export class Entry implements OpenEntry {
   readonly #book: Book;
   readonly #input: () => InputView;
+  readonly #put: Put;
+  readonly #mayBeEmpty: boolean;
   #draft = $state.raw<string | null>(null);
   #doubt = $state.raw<Doubt | null>(null);
   #hasFocus = $state.raw(false);
@@ -32,9 +37,12 @@ export class Entry implements OpenEntry {
     return sum === null ? '' : `= ${numbers.digits(sum.digits)}`;
   });
 
-  constructor(book: Book, input: () => InputView) {
+  /** Figures go to the input they stand for, unless `put` takes them. Where a slot may be empty, nothing typed is put as "". */
+  constructor(book: Book, input: () => InputView, put?: Put, mayBeEmpty = false) {
     this.#book = book;
     this.#input = input;
+    this.#put = put ?? ((typed, source) => book.session.change(input().id, typed, source));
+    this.#mayBeEmpty = mayBeEmpty;
   }
 
   /** Why the figure typed is not in force; null when it is. */
@@ -63,6 +71,7 @@ export class Entry implements OpenEntry {
 
   async commit(source?: string): Promise<boolean> {
     if (this.#draft === null) return true;
+    if (this.#mayBeEmpty && this.#draft.trim() === '') return this.choose('');
     const reading = readEntry(this.#draft, this.#book.numbers.decimalMark);
     switch (reading.kind) {
       case 'read':
@@ -79,7 +88,7 @@ export class Entry implements OpenEntry {
   /** Puts a reading in force, unless the engine refuses it. */
   async choose(typed: string, source?: string): Promise<boolean> {
     const drafted = this.#draft;
-    const sentences = await this.#book.session.change(this.#input().id, typed, source);
+    const sentences = await this.#put(typed, source);
     if (sentences.length > 0) {
       const asksSource = this.#input().boundary !== undefined;
       this.#doubt = { sentences, choices: [], asksSource };

@@ -9,6 +9,7 @@ import { Folding } from './folding.svelte.ts';
 import { LinePlace } from './line-place.svelte.ts';
 import { Pages } from './pages.svelte.ts';
 import { WastePlace } from './waste-place.svelte.ts';
+import { WhatIfPlace } from './what-if-place.svelte.ts';
 
 /** Everything the screens share: the case, its file, how numbers are written, and the entry being typed. */
 export class Book {
@@ -19,6 +20,7 @@ export class Book {
   readonly pages = new Pages();
   readonly linePlace = new LinePlace();
   readonly wastePlace = new WastePlace();
+  readonly whatIfPlace = new WhatIfPlace();
   readonly announcer = new Announcer();
   readonly #host: Host;
   #locale = $state.raw('en');

@@ -1,7 +1,18 @@
-import type { Edit, NewCase, Spread } from '../../src/index.ts';
+import type { Edit, NewCase, Spread, WhatIfTable } from '../../src/index.ts';
 import type { EngineClient } from '../engine/engine-client.ts';
 import type { Choices } from '../engine/choices.ts';
-import type { CaseAnswer, CaseState, FootprintAnswer, LineAnswer } from '../engine/messages.ts';
+import type {
+  CaseAnswer,
+  CaseState,
+  FootprintAnswer,
+  LineAnswer,
+  PlanAnswer,
+  RestsAnswer,
+  ScenariosAnswer,
+  SwingsAnswer,
+  SwingsQuestion,
+  TableQuestion,
+} from '../engine/messages.ts';
 import { History } from './history.svelte.ts';
 import { Working } from './working.svelte.ts';
 
@@ -17,6 +28,8 @@ export class CaseSession {
   #waiting = $state.raw(0);
   #fault = $state.raw<string | null>(null);
   #last: Promise<unknown> = Promise.resolve();
+  #tablesAsked = 0;
+  #plansAsked = 0;
 
   constructor(engine: Pick<EngineClient, 'ask' | 'askNewest'>) {
     this.#engine = engine;
@@ -59,14 +72,14 @@ export class CaseSession {
   change(id: string, typed: string, source?: string): Promise<readonly string[]> {
     return this.#edit(
       () => this.#engine.ask('change', source === undefined ? { id, typed } : { id, typed, source }),
-      () => this.#labelOf(id),
+      (after) => this.#labelOf(id, after),
     );
   }
 
   restore(id: string): Promise<readonly string[]> {
     return this.#edit(
       () => this.#engine.ask('restore', { id }),
-      () => this.#labelOf(id),
+      (after) => this.#labelOf(id, after),
     );
   }
 
@@ -88,6 +101,50 @@ export class CaseSession {
     return this.#engine.askNewest('footprint', {});
   }
 
+  /** What each input does to a result alone; null when a newer answer is on its way. */
+  swings(question: SwingsQuestion): Promise<SwingsAnswer | null> {
+    return this.#engine.askNewest('swings', question);
+  }
+
+  /** On what a result rests; null when a newer answer is on its way. */
+  rests(result: string): Promise<RestsAnswer | null> {
+    return this.#engine.askNewest('rests', { result });
+  }
+
+  /** A result over two inputs. Null when a newer one has been asked for; a table that is null cannot be spread out. */
+  async table(question: TableQuestion): Promise<{ readonly table: WhatIfTable | null } | null> {
+    const asked = (this.#tablesAsked += 1);
+    const table = await this.#engine.ask('table', question);
+    return asked === this.#tablesAsked ? { table } : null;
+  }
+
+  /** Scenarios and limits; null when a newer answer is on its way. */
+  scenarios(): Promise<ScenariosAnswer | null> {
+    return this.#engine.askNewest('scenarios', {});
+  }
+
+  /** Gives an input another figure in one scenario; null takes it away. Returns why it was refused, if it was. */
+  changeScenario(scenario: string, input: string, typed: string | null, what: string): Promise<readonly string[]> {
+    return this.#edit(
+      () => this.#engine.ask('changeScenario', { scenario, input, typed }),
+      () => what,
+    );
+  }
+
+  /** The investment plan as of now; undefined when a newer answer is on its way. */
+  async plan(): Promise<PlanAnswer | null | undefined> {
+    const asked = (this.#plansAsked += 1);
+    const answer = await this.#engine.ask('plan', {});
+    return asked === this.#plansAsked ? answer : undefined;
+  }
+
+  startPlan(): Promise<readonly string[]> {
+    return this.#edit(
+      () => this.#engine.ask('startPlan', {}),
+      () => 'Begin an investment plan',
+    );
+  }
+
   choices(): Promise<Choices> {
     return this.#engine.ask('choices', {});
   }
@@ -98,6 +155,11 @@ export class CaseSession {
 
   redo(): Promise<readonly string[]> {
     return this.#travel((now) => this.history.redo(now));
+  }
+
+  /** Tells of something the program did wrong. */
+  tellFault(fault: unknown): void {
+    this.#tell(fault);
   }
 
   forgetFault(): void {
@@ -116,12 +178,12 @@ export class CaseSession {
     });
   }
 
-  #edit(ask: () => Promise<CaseAnswer>, label: () => string): Promise<readonly string[]> {
+  #edit(ask: () => Promise<CaseAnswer>, label: (after: Spread) => string): Promise<readonly string[]> {
     return this.#inTurn(async () => {
       const before = this.text;
       const answer = await ask();
       if (answer.kind === 'refused') return answer.sentences;
-      if (answer.state.text !== before) this.history.record(before, label());
+      if (answer.state.text !== before) this.history.record(before, label(answer.state.spread));
       return this.#show(answer);
     });
   }
@@ -140,8 +202,9 @@ export class CaseSession {
     return [];
   }
 
-  #labelOf(id: string): string {
-    const input = this.spread?.inputs[id];
+  /** An input that exists only once given is not there yet before it is, nor any more after it has been taken back. */
+  #labelOf(id: string, after: Spread): string {
+    const input = this.spread?.inputs[id] ?? after.inputs[id];
     return input === undefined ? id : [input.label, input.where].filter((part) => part !== '').join(', ');
   }
 

@@ -1,0 +1,123 @@
+import { createContext } from 'svelte';
+import { npvId, type InvestmentPlan, type PlanResults, type Swing, type TrialSummary } from '../../../src/index.ts';
+import type { PlanAnswer } from '../../engine/messages.ts';
+import type { TrialCrew } from '../../engine/trials/trial-crew.ts';
+import type { Book } from '../../session/book.svelte.ts';
+import { planScale } from './plan-scale.ts';
+
+/** How far trials have come: how many of how many. */
+interface TrialProgress {
+  readonly done: number;
+  readonly of: number;
+}
+
+/** What the page of the plan shows, asked anew after every edit; older answers stay on the page until newer ones come. */
+export class OutlayDesk {
+  readonly #book: Book;
+  readonly #crew: Pick<TrialCrew, 'run' | 'stop'>;
+  #answer = $state.raw<PlanAnswer | null | undefined>(undefined);
+  #summary = $state.raw<TrialSummary | null>(null);
+  #progress = $state.raw<TrialProgress | null>(null);
+  #isStopped = $state.raw(false);
+  #refusal = $state.raw<readonly string[]>([]);
+  /** Whether values of single years stand under their years in place of the picture. */
+  givesYears = $state.raw(false);
+
+  constructor(book: Book, crew: Pick<TrialCrew, 'run' | 'stop'>) {
+    this.#book = book;
+    this.#crew = crew;
+  }
+
+  /** Null where the case has no plan; undefined until that is known. */
+  get results(): PlanResults | null | undefined {
+    return this.#answer === undefined ? undefined : (this.#answer?.results ?? null);
+  }
+
+  /** What inputs do to the present value, largest first. */
+  get swings(): readonly Swing[] {
+    return this.#answer?.swings ?? [];
+  }
+
+  get summary(): TrialSummary | null {
+    return this.#summary;
+  }
+
+  /** Share of trials that end above nothing; null where none were drawn, or nothing that could differ. */
+  get aboveNothing(): number | null {
+    return this.#summary === null || this.#summary.drawn.length === 0 ? null : 1 - this.#summary.belowNothing.share;
+  }
+
+  get progress(): TrialProgress | null {
+    return this.#progress;
+  }
+
+  get isStopped(): boolean {
+    return this.#isStopped;
+  }
+
+  /** Why the last change of the plan was refused. */
+  get refusal(): readonly string[] {
+    return this.#refusal;
+  }
+
+  readonly scale = $derived.by(() => planScale(this.results ?? { flows: [], cumulative: [] }));
+
+  async refresh(): Promise<void> {
+    const answer = await this.#book.session.plan();
+    if (answer === undefined) return;
+    this.#answer = answer;
+    if (answer === null) this.#forgetTrials();
+    else await this.drawTrials();
+  }
+
+  /** Draws the trials; a newer call stops an older one. */
+  async drawTrials(): Promise<void> {
+    const { session } = this.#book;
+    // An edit that is under way may have changed the answer before it changes the text; trials of a text without a plan would fail.
+    if (!hasPlan(session.text)) return;
+    this.#isStopped = false;
+    let newest: TrialProgress = { done: 0, of: 0 };
+    this.#progress = newest;
+    try {
+      const summary = await this.#crew.run({ text: session.text, result: npvId }, (done, of) => {
+        if (this.#progress === newest) this.#progress = newest = { done, of };
+      });
+      if (summary !== null) this.#summary = summary;
+    } catch (fault) {
+      session.tellFault(fault);
+    }
+    if (this.#progress === newest) this.#progress = null;
+  }
+
+  stopTrials(): void {
+    this.#crew.stop();
+    this.#progress = null;
+    this.#isStopped = true;
+  }
+
+  async start(): Promise<void> {
+    this.#refusal = await this.#book.session.startPlan();
+  }
+
+  /** Changes what there is in the plan; `what` says it on the way back: "Remove Bale yard". True when it was done. */
+  async change(edit: (plan: InvestmentPlan) => InvestmentPlan | null, what: string): Promise<boolean> {
+    if (this.results === null || this.results === undefined) return false;
+    this.#refusal = await this.#book.session.rebuild({ kind: 'set investment', plan: edit(this.results.plan) }, what);
+    return this.#refusal.length === 0;
+  }
+
+  #forgetTrials(): void {
+    this.#crew.stop();
+    this.#summary = null;
+    this.#progress = null;
+    this.#isStopped = false;
+    this.givesYears = false;
+  }
+}
+
+/** Whether a case, by its text, has a plan. */
+export function hasPlan(text: string): boolean {
+  return text !== '' && (JSON.parse(text) as { readonly investment?: unknown }).investment !== undefined;
+}
+
+export const [useOutlayDesk, provideOutlayDesk] = createContext<OutlayDesk>();

@@ -1,0 +1,53 @@
+import type { TrialSummary } from '../../../../src/index.ts';
+import { formatNumber } from '../../../../src/wording/number-format.ts';
+import type { NumberStyle } from '../../../numbers/number-style.ts';
+
+type Drawn = TrialSummary['drawn'][number];
+
+/** What was drawn, and over how long: the same trials over one year or over ten tell quite different stories. */
+export function drawnWords(summary: TrialSummary, numbers: NumberStyle): string {
+  return [usualWords(summary), yearWords(summary, numbers)].filter((words) => words !== '').join('; ');
+}
+
+function usualWords({ isUsual, drawn }: TrialSummary): string {
+  if (!isUsual) return '';
+  const inputs = drawn.length === 1 ? '1 shared input is' : `${String(drawn.length)} shared inputs are`;
+  return `nobody has said what is uncertain: usual ranges of ${inputs} drawn`;
+}
+
+function yearWords({ drawn, years }: TrialSummary, numbers: NumberStyle): string {
+  const yearly = drawn.filter((each) => each.drawn === 'yearly');
+  if (drawn.length === 0) return 'nothing is drawn';
+  if (yearly.length === 0) return 'everything drawn once, all years alike';
+  if (years === 1) return 'one year';
+  const rest = yearly.length < drawn.length ? '; the rest once' : '';
+  return `mean of ${String(years)} years; ${whoYearly(drawn, yearly, numbers)} anew each year, ${carried(yearly, numbers)}${rest}`;
+}
+
+/** "prices" where those drawn each year are all the prices there are and nothing else. */
+function whoYearly(drawn: readonly Drawn[], yearly: readonly Drawn[], { currency }: NumberStyle): string {
+  const prices = drawn.filter(({ unit }) => unit.startsWith(`${currency}/`) && unit !== `${currency}/a`);
+  const isPrices = prices.length === yearly.length && prices.every((each) => each.drawn === 'yearly');
+  return isPrices ? 'prices' : `${String(yearly.length)} of ${String(drawn.length)} inputs`;
+}
+
+function carried(yearly: readonly Drawn[], { locale }: NumberStyle): string {
+  const kept = yearly.map(({ persistence }) => persistence);
+  const [least, most] = [Math.min(...kept), Math.max(...kept)];
+  if (most === 0) return 'nothing of a departure carried over';
+  const text = (value: number): string => formatNumber(value, { locale, significant: 2 });
+  return `${least === most ? text(least) : `${text(least)} to ${text(most)}`} of a departure carried over`;
+}
+
+/** What has to be known before the trials are believed; none as a rule. */
+export function warningsOf({ repaired, failed, trials }: TrialSummary, { locale }: NumberStyle): readonly string[] {
+  const count = (value: number): string => formatNumber(value, { locale, decimals: 0 });
+  return [
+    ...(repaired === null
+      ? []
+      : [
+          `The correlations given cannot all be true together; they were moved by up to ${formatNumber(repaired, { locale, significant: 2 })}.`,
+        ]),
+    ...(failed === 0 ? [] : [`${count(failed)} of ${count(trials)} trials could not be worked out and were left out.`]),
+  ];
+}

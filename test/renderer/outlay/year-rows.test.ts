@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import { planScale } from '../../../renderer/screens/outlay/plan-scale.ts';
+import { yearRows, type YearRow } from '../../../renderer/screens/outlay/year-rows.ts';
+import { madeUp, planCase } from './plan-case.ts';
+
+const tenths = (value: number): number => Math.round(value * 10);
+const rowNamed = (rows: readonly YearRow[], id: string): YearRow => {
+  const row = rows.find((each) => each.id === id);
+  if (row === undefined) throw new Error(`There is no row "${id}".`);
+  return row;
+};
+
+describe('the table of years', () => {
+  const { results } = planCase().answer;
+  const rows = yearRows(results, planScale(results), true);
+  const lines = rows.filter(({ kind }) => kind === 'line');
+  const flow = rowNamed(rows, 'flow');
+  const sum = rowNamed(rows, 'cumulative');
+
+  it('adds the lines of each year up to its flow, as shown', () => {
+    for (const [year, { value }] of flow.cells.entries()) {
+      const added = lines.reduce((all, { cells }) => all + tenths(cells[year]?.value ?? NaN), 0);
+      expect(added, `year ${String(year)}`).toBe(tenths(value));
+    }
+  });
+
+  it('adds the flows up to the running sum, as shown', () => {
+    let running = 0;
+    for (const [year, { value }] of flow.cells.entries()) {
+      running += tenths(value);
+      expect(running, `year ${String(year)}`).toBe(tenths(sum.cells[year]?.value ?? NaN));
+    }
+  });
+
+  it('shows no figure a whole step or more from what was worked out', () => {
+    for (const { id, cells } of lines)
+      for (const { year, value } of cells) {
+        const exact = (results.rows.find((row) => row.id === id)?.values[year] ?? NaN) / 1e6;
+        expect(Math.abs(value - exact), `${id} in year ${String(year)}`).toBeLessThan(0.1);
+      }
+  });
+
+  it('rounds the running sum by itself: 3.208 million is 3.2', () => {
+    expect(results.cumulative[6]).toBeCloseTo(3_208_332, 0);
+    expect(sum.cells[6]?.value).toBe(3.2);
+  });
+
+  it('leaves rows out that are nothing in every year', () => {
+    const nothing = madeUp([-5e6, 9e6], {
+      rows: [
+        { id: 'capital', label: 'Capital', ids: ['investment.capital.0', null], values: [-5e6, 0] },
+        { id: 'saving', label: 'Saving', ids: [null, 'investment.saving.1'], values: [0, 9e6] },
+        { id: 'outage', label: 'Outage', ids: [null, 'investment.outage.1'], values: [0, 0] },
+      ],
+    });
+    const ids = yearRows(nothing, planScale(nothing), false).map(({ id }) => id);
+    expect(ids).toEqual(['capital', 'saving', 'flow', 'cumulative']);
+  });
+
+  it('gives no number from the year on that cannot be worked out, and keeps those before', () => {
+    const broken = madeUp([-5e6, NaN, 3e6]);
+    const shown = yearRows(broken, planScale(broken), true);
+    expect(rowNamed(shown, 'flow').cells.map(({ value }) => value)).toEqual([-5, NaN, 3]);
+    expect(rowNamed(shown, 'cumulative').cells.map(({ value }) => value)).toEqual([-5, NaN, NaN]);
+  });
+
+  it('takes steps of the rounded sums: 0.05, 0.05 and 0.05 of a million-and-more plan are 0.1, 0.0 and 0.1', () => {
+    // Running sums 2.05, 2.10, 2.15 are shown as 2.1, 2.1, 2.2; so the flows are 2.1, 0.0 and 0.1.
+    const small = madeUp([2.05e6, 0.05e6, 0.05e6]);
+    expect(rowNamed(yearRows(small, planScale(small), true), 'flow').cells.map(({ value }) => value)).toEqual([
+      2.1, 0, 0.1,
+    ]);
+  });
+
+  it('says whether tax has been taken', () => {
+    expect(flow.label).toBe('After tax');
+    expect(rowNamed(yearRows(results, planScale(results), false), 'flow').label).toBe('Before tax');
+  });
+});
+
+describe('the money of a plan', () => {
+  it('is millions for a plan of two million and more, thousands below, billions far above', () => {
+    expect(planScale(madeUp([-40e6, 5e6])).word).toBe('million');
+    expect(planScale(madeUp([-2e6, 1e6])).word).toBe('million');
+    expect(planScale(madeUp([-1.9e6, 1e6])).word).toBe('thousand');
+    expect(planScale(madeUp([-2e10, 1e9])).word).toBe('billion');
+  });
+
+  it('is millions where nothing flows', () => {
+    expect(planScale(madeUp([0, 0])).word).toBe('million');
+  });
+});
