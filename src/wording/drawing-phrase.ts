@@ -3,10 +3,11 @@ import { formatNumber } from './number-format.ts';
 
 /** What one trial is, in words that stand on every picture of trials: how many years, and what is drawn how often. */
 export function drawingPhrase(
-  { years, drawn, isPresentValue }: Pick<TrialSummary, 'years' | 'drawn' | 'isPresentValue'>,
+  { years, drawn: all, isPresentValue }: Pick<TrialSummary, 'years' | 'drawn' | 'isPresentValue'>,
   locale: string,
 ): string {
-  if (drawn.length === 0) return 'nothing is drawn';
+  const drawn = all.filter(({ reaches }) => reaches);
+  if (drawn.length === 0) return 'nothing that is drawn moves it';
   if (drawn.every((each) => each.drawn === 'once'))
     return isPresentValue ? 'every input drawn once for the plan' : 'one year, every input drawn once';
   const yearly = drawn.filter((each) => each.drawn === 'yearly');

@@ -10,6 +10,7 @@ import { writeOff } from './write-off.ts';
 /** Rows of the plan, in the order in which they are shown; each has one quantity a year, `investment.<row>.<year>`, EUR. */
 export const planRows = [
   { id: 'capital', label: 'Capital' },
+  { id: 'renewal', label: 'Replacement' },
   { id: 'support', label: 'Grants and credits' },
   { id: 'working', label: 'Working capital' },
   { id: 'saving', label: 'Saving' },
@@ -43,7 +44,7 @@ export function writeInvestment(sheet: PlanSheet): void {
     });
 
   const rows = years.map((year): Readonly<Partial<Record<PlanRow, Quantity>>> => {
-    const spent = sum([capital.spent(year), capital.replaced(year)]);
+    const [spent, replaced] = [capital.spent(year), capital.replaced(year)];
     const credit = supportOf(sheet, 'credit', year)?.times(money(year)) ?? null;
     const support = sum([capital.granted(year), credit]);
     const working = sum([
@@ -53,6 +54,7 @@ export function writeInvestment(sheet: PlanSheet): void {
     const saving = year < plan.operatesFrom ? null : saved(year).times(constant('1', 'a'));
     return {
       ...(spent === null ? {} : { capital: named('capital', year, nothing.minus(spent)) }),
+      ...(replaced === null ? {} : { renewal: named('renewal', year, nothing.minus(replaced)) }),
       ...(support === null ? {} : { support: named('support', year, support) }),
       ...(working === null ? {} : { working: named('working', year, working) }),
       ...(saving === null ? {} : { saving: named('saving', year, saving) }),

@@ -12,9 +12,11 @@ export interface DrawnSummary {
   readonly deviation: number;
   readonly drawn: 'once' | 'yearly';
   readonly persistence: number;
+  /** Whether it moves any of the results at all. */
+  readonly reaches: boolean;
 }
 
-export function drawnSummary({ input, distribution, drawn, persistence }: DrawnInput): DrawnSummary {
+export function drawnSummary({ input, distribution, drawn, persistence }: DrawnInput, reaches: boolean): DrawnSummary {
   return {
     id: input.id,
     label: input.label,
@@ -25,5 +27,6 @@ export function drawnSummary({ input, distribution, drawn, persistence }: DrawnI
     deviation: deviationOf(distribution),
     drawn,
     persistence,
+    reaches,
   };
 }

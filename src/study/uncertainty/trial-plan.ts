@@ -2,6 +2,7 @@ import type { Uncertainty } from '../../case/what-if.ts';
 import { checkedCorrelation, lowerFactor } from '../../kernel/random/correlation.ts';
 import { type Sampler, sampler } from '../../kernel/random/distribution.ts';
 import { type BlockedPlan, blockedPlan } from '../../kernel/tape/blocked.ts';
+import { coneOf } from '../../kernel/tape/cone.ts';
 import { compileTape } from '../../kernel/tape/compile.ts';
 import { inputPlace, resultSlot } from '../../kernel/tape/tape.ts';
 import { planRowId } from '../../paper/investment/investment.ts';
@@ -37,6 +38,8 @@ export interface TrialPlan {
   /** Slots and factors of the drawn inputs in the tape. */
   readonly places: readonly number[];
   readonly factors: readonly number[];
+  /** Whether each drawn input moves any of the results. One that does not is drawn all the same, so that the others stay as they are. */
+  readonly reaches: readonly boolean[];
 }
 
 /** Slots of the present value and of the cash flow of each year of an investment plan. */
@@ -91,6 +94,9 @@ export function trialPlan(open: OpenCase, resultId: string, changes: Partial<Unc
     limitSlots: limits.map((limit) => slotOf(limit.resultId)),
     blocked: blockedPlan(tape, places, wanted.map(slotOf)),
     places,
+    reaches: places.map(
+      (place) => coneOf(tape, [place], results.map(slotOf)).length > 0 || results.map(slotOf).includes(place),
+    ),
     factors: places.map((place) => tape.inputFactors[place] ?? 1),
   };
 }

@@ -96,7 +96,7 @@ export function trialSummary(open: OpenCase, plan: TrialPlan, segments: readonly
       unit,
       share: ordered.reduce((sum, { breaches }) => sum + (breaches[place] ?? 0), 0) / counted,
     })),
-    drawn: plan.drawn.map(drawnSummary),
+    drawn: plan.drawn.map((each, place) => drawnSummary(each, plan.reaches[place] ?? false)),
   };
 }
 

@@ -41,6 +41,7 @@ const drawn = (unit: string, how: 'once' | 'yearly', persistence = 0.7): TrialSu
   deviation: 0.3,
   drawn: how,
   persistence,
+  reaches: true,
 });
 
 describe('how sure one can be', () => {

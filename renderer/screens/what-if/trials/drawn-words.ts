@@ -15,9 +15,10 @@ function usualWords({ isUsual, drawn }: TrialSummary): string {
   return `nobody has said what is uncertain: usual ranges of ${inputs} drawn`;
 }
 
-function yearWords({ drawn, years }: TrialSummary, numbers: NumberStyle): string {
+function yearWords({ drawn: all, years }: TrialSummary, numbers: NumberStyle): string {
+  const drawn = all.filter(({ reaches }) => reaches);
   const yearly = drawn.filter((each) => each.drawn === 'yearly');
-  if (drawn.length === 0) return 'nothing is drawn';
+  if (drawn.length === 0) return all.length === 0 ? 'nothing is drawn' : 'nothing that is drawn moves it';
   if (yearly.length === 0) return 'everything drawn once, all years alike';
   if (years === 1) return 'one year';
   const rest = yearly.length < drawn.length ? '; the rest once' : '';
