@@ -6,6 +6,7 @@ import { catalogueProblems } from '../paper/catalogue-problems.ts';
 import { splitTyped } from '../paper/entry.ts';
 import { allocationProblems } from '../paper/footprint/allocation-problems.ts';
 import { type Model, buildModel } from '../paper/model.ts';
+import { replaceFigure } from '../paper/replace-figure.ts';
 import { keptWhatIf } from './kept-what-if.ts';
 import { Values } from './values.ts';
 import { whatIfProblems } from './what-if-problems.ts';
@@ -27,8 +28,10 @@ export function openCase(text: string): Outcome<OpenCase> {
 
 export function workOut(content: Case): Outcome<OpenCase> {
   const strange = catalogueProblems(content);
-  if (strange.length > 0) return outcome({} as OpenCase, strange);
-  const model = buildModel(content);
+  return strange.length > 0 ? outcome({} as OpenCase, strange) : withModel(content, buildModel(content));
+}
+
+function withModel(content: Case, model: Model): Outcome<OpenCase> {
   const problems = eachOnce([
     ...model.problems,
     ...allocationProblems(content, model.graph.inputs),
@@ -56,7 +59,9 @@ export function changeInput(open: OpenCase, id: string, typed: string, told: Tol
   if (parts === null || /^[.,]/u.test(parts.unit)) return outcome(open, [{ kind: 'not a number', id, given: typed }]);
   if (!canBeKept(parts.digits)) return outcome(open, [tooLong(id, typed)]);
   // An empty unit means the input's own; what is kept is always the input's own unit, by name.
-  const changed = workOut(withInput(open.content, id, { value: parts.digits, unit: parts.unit, ...told }));
+  const asked = withInput(open.content, id, { value: parts.digits, unit: parts.unit, ...told });
+  const replaced = replaceFigure(open.model, asked, id);
+  const changed = replaced === null ? workOut(asked) : withModel(asked, replaced);
   if (!changed.ok) return changed;
   const input = changed.value.model.graph.inputs.find((each) => each.id === id);
   const kept = input === undefined ? null : keptInput(input, told);

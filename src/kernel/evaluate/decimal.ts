@@ -49,6 +49,9 @@ const arithmetic: Arithmetic = {
 /** What has been worked out so far. */
 type Found = readonly (DecimalOutcome | undefined)[];
 
+/** What depends on the shape alone is shared by all graphs of one shape, whatever their figures. */
+type Shape = Pick<Prepared, 'constants' | 'tests'>;
+const shapes = new WeakMap<Graph['nodes'], Shape>();
 const prepared = new WeakMap<Graph, Prepared>();
 
 /** Works out every quantity of the graph in 34-digit decimals. */
@@ -94,13 +97,18 @@ function prepare(graph: Graph): Prepared {
     const digits = inForce(input);
     return digits === null ? [] : [[input.id, new Decimal(digits).times(input.factor)]];
   });
-  const ready: Prepared = {
-    constants: graph.nodes.map(({ operation }) => (operation.op === 'constant' ? new Decimal(operation.digits) : zero)),
-    tests: graph.nodes.map(({ operation }) => (operation.op === 'within' ? boundTests(operation.bounds) : [])),
-    inputs: new Map(figures),
-  };
+  const ready: Prepared = { ...(shapes.get(graph.nodes) ?? shapeOf(graph)), inputs: new Map(figures) };
   prepared.set(graph, ready);
   return ready;
+}
+
+function shapeOf({ nodes }: Graph): Shape {
+  const shape = {
+    constants: nodes.map(({ operation }) => (operation.op === 'constant' ? new Decimal(operation.digits) : zero)),
+    tests: nodes.map(({ operation }) => (operation.op === 'within' ? boundTests(operation.bounds) : [])),
+  };
+  shapes.set(nodes, shape);
+  return shape;
 }
 
 function changedInputs(graph: Graph, changes: Changes): [string, Decimal][] {

@@ -1,13 +1,14 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { type ByYear, eachYearOnce } from './by-year.ts';
 import { type PlanSheet, planInput, yearInput } from './plan-sheet.ts';
 
 /** What is spent once, in the money of the plan; nothing in most years. */
 export interface Capital {
   /** Items with contingency, by year. */
-  readonly spent: (year: number) => Quantity | null;
+  readonly spent: ByYear;
   /** Grants towards them, by year. */
-  readonly granted: (year: number) => Quantity | null;
-  readonly replaced: (year: number) => Quantity | null;
+  readonly granted: ByYear;
+  readonly replaced: ByYear;
   /** Value at which the plant is given away at the end. */
   readonly disposal: Quantity;
   /** What is written off: items less grants, each in the money of its year, EUR. */
@@ -15,7 +16,7 @@ export interface Capital {
 }
 
 export function capitalOf(sheet: PlanSheet): Capital {
-  const { plan, years, money } = sheet;
+  const { plan, years, inMoney } = sheet;
   const contingency = planInput(sheet, 'contingency', 'Contingency', '1', { entry: '%' }).plus(constant('1'));
   const bare = years.map((year) => {
     const items = plan.items.flatMap(
@@ -25,15 +26,19 @@ export function capitalOf(sheet: PlanSheet): Capital {
   });
   const grants = years.map((year) => supportOf(sheet, 'grant', year));
   const replaced = years.map((year) => yearInput(sheet, 'replacement', 'Replacement', year, unitOf(sheet)));
-  const inMoney = (list: readonly (Quantity | null)[]) => (year: number) => list[year]?.times(money(year)) ?? null;
+  const byYear = (list: readonly (Quantity | null)[]): ByYear =>
+    eachYearOnce((year) => {
+      const money = list[year] ?? null;
+      return money === null ? null : inMoney(money, year);
+    });
   // Tax offices know the money of each year only: what is written off keeps its nominal sum for good.
   const nominal = (list: readonly (Quantity | null)[]): readonly Quantity[] =>
-    list.flatMap((each, year) => (each === null ? [] : [each.times(money(year)).dividedBy(sheet.deflated(year))]));
+    list.flatMap((each, year) => (each === null ? [] : [sheet.nominal(inMoney(each, year), year)]));
   return {
-    spent: inMoney(bare),
-    granted: inMoney(grants),
-    replaced: inMoney(replaced),
-    disposal: planInput(sheet, 'disposal', 'Value at the end', unitOf(sheet)).times(money(plan.years)),
+    spent: byYear(bare),
+    granted: byYear(grants),
+    replaced: byYear(replaced),
+    disposal: inMoney(planInput(sheet, 'disposal', 'Value at the end', unitOf(sheet)), plan.years),
     basis: sheet.sheet.define(
       'investment.basis',
       'Written off, in the money of each year',

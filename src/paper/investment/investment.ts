@@ -1,4 +1,5 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { eachYearOnce, sumOf } from './by-year.ts';
 import { capitalOf, supportOf, unitOf } from './capital.ts';
 import { type PlanSheet, planInput } from './plan-sheet.ts';
 import { running } from './running.ts';
@@ -25,7 +26,7 @@ export const planRowId = (row: PlanRow, year: number): string => `investment.${r
 
 /** Writes the plan into the graph: every row in every year, and the net present value. Before financing. */
 export function writeInvestment(sheet: PlanSheet): void {
-  const { plan, years, money, sheet: model } = sheet;
+  const { plan, years, sheet: model } = sheet;
   const unit = unitOf(sheet);
   const nothing = constant('0', unit);
   const run = running(sheet);
@@ -34,9 +35,14 @@ export function writeInvestment(sheet: PlanSheet): void {
   const saved = savings(sheet, run);
   const tied = workingCapital(sheet);
   const rate = planInput(sheet, 'taxRate', 'Tax on profit', '1', { entry: '%', high: '40' });
-  const outage = planInput(sheet, 'outage.days', 'Outage for the tie-in, days', '1', { high: '20', most: '365' })
-    .times(planInput(sheet, 'outage.contribution', 'Contribution lost a day', unit))
-    .times(money(plan.operatesFrom));
+  const outage = planInput(sheet, 'outage.days', 'Outage for the tie-in, days', '1', {
+    high: '20',
+    most: '365',
+  }).times(planInput(sheet, 'outage.contribution', 'Contribution lost a day', unit));
+  const credits = eachYearOnce((year) => {
+    const credit = supportOf(sheet, 'credit', year);
+    return credit === null ? null : sheet.inMoney(credit, year);
+  });
   const first = Math.max(0, plan.operatesFrom - 1);
   const named = (row: PlanRow, year: number, quantity: Quantity): Quantity =>
     model.define(planRowId(row, year), `${labelOf(row)}, ${String(Number(plan.start) + year)}`, 'EUR', quantity, {
@@ -45,11 +51,10 @@ export function writeInvestment(sheet: PlanSheet): void {
 
   const rows = years.map((year): Readonly<Partial<Record<PlanRow, Quantity>>> => {
     const [spent, replaced] = [capital.spent(year), capital.replaced(year)];
-    const credit = supportOf(sheet, 'credit', year)?.times(money(year)) ?? null;
-    const support = sum([capital.granted(year), credit]);
-    const working = sum([
-      year === first ? nothing.minus(tied.times(money(first))) : null,
-      year === plan.years ? tied.times(money(year)) : null,
+    const support = sumOf([capital.granted(year), credits(year)]);
+    const working = sumOf([
+      year === first ? nothing.minus(sheet.inMoney(tied, first)) : null,
+      year === plan.years ? sheet.inMoney(tied, year) : null,
     ]);
     const saving = year < plan.operatesFrom ? null : saved(year).times(constant('1', 'a'));
     return {
@@ -58,32 +63,31 @@ export function writeInvestment(sheet: PlanSheet): void {
       ...(support === null ? {} : { support: named('support', year, support) }),
       ...(working === null ? {} : { working: named('working', year, working) }),
       ...(saving === null ? {} : { saving: named('saving', year, saving) }),
-      ...(year === plan.operatesFrom ? { outage: named('outage', year, nothing.minus(outage)) } : {}),
+      ...(year === plan.operatesFrom
+        ? { outage: named('outage', year, nothing.minus(sheet.inMoney(outage, year))) }
+        : {}),
       ...(year === plan.years ? { disposal: named('disposal', year, capital.disposal) } : {}),
     };
   });
   // Profit is what the operation brings less what is written off; at the end also what the plant fetches less what is left on the books.
   const profits = rows.map((row, year) => {
-    const written = sum([off.of(year), year === plan.years ? off.left : null]);
-    const credit = supportOf(sheet, 'credit', year)?.times(money(year)) ?? null;
-    const earned = sum([row.saving ?? null, row.outage ?? null, row.disposal ?? null, credit]) ?? nothing;
-    return written === null ? earned : earned.minus(written.times(sheet.deflated(year)));
+    const written = sumOf([off.of(year), year === plan.years ? off.left : null]);
+    const earned = sumOf([row.saving ?? null, row.outage ?? null, row.disposal ?? null, credits(year)]);
+    return written === null ? earned : (earned ?? nothing).minus(sheet.fromNominal(written, year));
   });
-  const tax = taxes(sheet, profits, rate).map((each, year) => named('tax', year, nothing.minus(each)));
+  const tax = taxes(sheet, profits, rate).map((each, year) =>
+    each === null ? null : named('tax', year, nothing.minus(each)),
+  );
   let cumulative = nothing;
   const present = rows.map((row, year) => {
-    const flow = named('flow', year, sum([...Object.values(row), tax[year] ?? null]) ?? nothing);
+    const flow = named('flow', year, sumOf([...Object.values(row), tax[year] ?? null]) ?? nothing);
     cumulative = named('cumulative', year, cumulative.plus(flow));
-    return named('present', year, flow.times(sheet.discount(year)));
+    return named('present', year, sheet.discounted(flow, year));
   });
   model.define('investment.npv', 'Net present value, before financing', 'EUR', total(present, unit), {
     where: sheet.where,
     note: 'Flows of all years, the first undiscounted.',
   });
-}
-
-function sum(parts: readonly (Quantity | null)[]): Quantity | null {
-  return parts.reduce((all, part) => (all === null ? part : part === null ? all : all.plus(part)), null);
 }
 
 function labelOf(row: PlanRow): string {

@@ -5,7 +5,7 @@ import type { Mill } from '../plant.ts';
 import type { RouteModel } from '../route.ts';
 import { type Sheet, fraction, notNegative } from '../sheet.ts';
 
-/** What every part of an investment plan is written with. Money is of the price year until it is multiplied by `money(year)`. */
+/** What every part of an investment plan is written with. Money is of the price year until `inMoney` puts it into the terms of the plan. */
 export interface PlanSheet {
   readonly sheet: Sheet;
   readonly plan: InvestmentPlan;
@@ -15,12 +15,16 @@ export interface PlanSheet {
   /** 0 to the last year. */
   readonly years: readonly number[];
   readonly where: string;
-  /** What general inflation has made of money by a year, as the plan tells money: 1 in real terms. */
-  readonly money: (year: number) => Quantity;
-  /** What money of a year is worth in the terms of the plan, for sums fixed in the money of each year: 1 in nominal terms. */
-  readonly deflated: (year: number) => Quantity;
+  /** Money of the price year as the plan tells money of a year: risen with general inflation in nominal terms, as it is in real ones. */
+  readonly inMoney: (money: Quantity, year: number) => Quantity;
+  /** Money of the plan in the money of its year: what a tax office sees. */
+  readonly nominal: (money: Quantity, year: number) => Quantity;
+  /** A sum fixed in the money of its year, as the plan tells money. */
+  readonly fromNominal: (money: Quantity, year: number) => Quantity;
+  /** A sum fixed in the money of the year before, as the plan tells money a year later. */
+  readonly yearOlder: (money: Quantity) => Quantity;
   /** Present value of money of a year. */
-  readonly discount: (year: number) => Quantity;
+  readonly discounted: (money: Quantity, year: number) => Quantity;
 }
 
 const one = constant('1');
@@ -35,9 +39,14 @@ export function planSheet(
 ): PlanSheet {
   const isReal = plan.money === 'real';
   const years = Array.from({ length: plan.years + 1 }, (_, year) => year);
-  const inflated = powers(one.plus(rates.inflation), years);
+  const inflation = one.plus(rates.inflation);
+  const inflated = powers(inflation, years);
   const divisor = powers(one.plus(isReal ? rates.real : rates.nominal), years);
-  const at = (list: readonly Quantity[], year: number): Quantity => list[year] ?? one;
+  // Year 0 is as it is: nothing is multiplied or divided by 1, since every step is worked out at every keystroke.
+  const risen = (money: Quantity, year: number): Quantity => (year === 0 ? money : money.times(inflated[year] ?? one));
+  const fallen = (money: Quantity, year: number): Quantity =>
+    year === 0 ? money : money.dividedBy(inflated[year] ?? one);
+  const same = (money: Quantity): Quantity => money;
   return {
     sheet,
     plan,
@@ -46,9 +55,11 @@ export function planSheet(
     project,
     years,
     where: 'Investment plan',
-    money: (year) => (isReal ? one : at(inflated, year)),
-    deflated: (year) => (isReal ? one.dividedBy(at(inflated, year)) : one),
-    discount: (year) => one.dividedBy(at(divisor, year)),
+    inMoney: isReal ? same : risen,
+    nominal: isReal ? risen : same,
+    fromNominal: isReal ? fallen : same,
+    yearOlder: isReal ? (money) => money.dividedBy(inflation) : same,
+    discounted: (money, year) => (year === 0 ? money : money.dividedBy(divisor[year] ?? one)),
   };
 }
 

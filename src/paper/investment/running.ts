@@ -1,4 +1,5 @@
 import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
+import { eachYearOnce } from './by-year.ts';
 import { type PlanSheet, planInput } from './plan-sheet.ts';
 
 /** How much of a year the new line runs, and how much of the planned recovered stock it makes. */
@@ -37,10 +38,10 @@ export function running(sheet: PlanSheet): Running {
   /** Distance of a year of the plan from the begin of operation, in years. */
   const since = (year: number): Quantity => constant(String(year - plan.operatesFrom)).minus(late);
   const isSettled = (year: number): boolean => year > plan.operatesFrom + longestDelay;
-  const on = (year: number): Quantity => {
+  const on = eachYearOnce((year: number): Quantity => {
     if (year < plan.operatesFrom) return zero;
     return isSettled(year) ? one : between(since(year).plus(one));
-  };
+  });
   const made = (year: number): Quantity => {
     if (year < plan.operatesFrom) return zero;
     const whole = on(year);

@@ -1,5 +1,6 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
 import type { CostLine } from '../accounts.ts';
+import { sumOf } from './by-year.ts';
 import { carbonByAllocation } from './carbon-by-allocation.ts';
 import { type PlanSheet, yearInput } from './plan-sheet.ts';
 import { type PriceGroup, priceGroupOf, priceGroups } from './price-group.ts';
@@ -11,8 +12,10 @@ interface GroupSaving {
   readonly following: (year: number) => Quantity | null;
   /** Money a year that is there while the line is, whatever it makes. */
   readonly standing: (year: number) => Quantity | null;
-  /** Price of a year over today's. */
-  readonly risen: (year: number) => Quantity;
+  /** Price of a year over today's; null where it is today's. */
+  readonly risen: (year: number) => Quantity | null;
+  /** Whether any year differs from today. */
+  readonly moves: boolean;
 }
 
 /**
@@ -22,17 +25,25 @@ interface GroupSaving {
 export function savings(sheet: PlanSheet, { on, made }: Running): (year: number) => Quantity {
   const groups = priceGroups.flatMap(({ id, label }) => groupSaving(sheet, id, label));
   const nothing = constant('0', `${sheet.sheet.case.currency}/a`);
-  return (year) => {
-    const of = (part: 'following' | 'standing'): Quantity =>
-      groups.reduce((sum, group) => {
-        const money = group[part](year);
-        return money === null ? sum : sum.plus(money.times(group.risen(year)));
-      }, nothing);
-    return of('following')
-      .times(made(year))
-      .plus(of('standing').times(on(year)))
-      .times(sheet.money(year));
+  const still = groups.filter((group) => !group.moves);
+  const moving = groups.filter((group) => group.moves);
+  // Groups whose prices stay as they are make one sum for all years.
+  const stillOf = (part: 'following' | 'standing'): Quantity | null => sumOf(still.map((group) => group[part](0)));
+  const [stillFollowing, stillStanding] = [stillOf('following'), stillOf('standing')];
+  const of = (part: 'following' | 'standing', year: number, constantPart: Quantity | null): Quantity => {
+    const risen = moving.map((group) => {
+      const [money, price] = [group[part](year), group.risen(year)];
+      return money === null || price === null ? money : money.times(price);
+    });
+    return sumOf([constantPart, ...risen]) ?? nothing;
   };
+  return (year) =>
+    sheet.inMoney(
+      of('following', year, stillFollowing)
+        .times(made(year))
+        .plus(of('standing', year, stillStanding).times(on(year))),
+      year,
+    );
 }
 
 function groupSaving(sheet: PlanSheet, group: PriceGroup, label: string): readonly GroupSaving[] {
@@ -41,7 +52,7 @@ function groupSaving(sheet: PlanSheet, group: PriceGroup, label: string): readon
     ...linesOf(sheet, sheet.project, group).map((line) => ({ line, sign: -1 })),
   ];
   if (lines.length === 0) return [];
-  const sumOf = (wanted: (line: CostLine) => boolean): Quantity | null => {
+  const saved = (wanted: (line: CostLine) => boolean): Quantity | null => {
     const terms = lines.filter(({ line }) => wanted(line));
     if (terms.length === 0) return null;
     const unit = `${sheet.sheet.case.currency}/a`;
@@ -62,19 +73,21 @@ function groupSaving(sheet: PlanSheet, group: PriceGroup, label: string): readon
   const following = name(
     'saved',
     'saved a year by recovered stock',
-    sumOf((line) => line.behaviour !== 'per year'),
+    saved((line) => line.behaviour !== 'per year'),
   );
   const standing = name(
     'savedStanding',
     'saved a year by having the line',
-    sumOf((line) => line.behaviour === 'per year'),
+    saved((line) => line.behaviour === 'per year'),
   );
   const allocated = group === 'carbon' ? carbonByAllocation(sheet) : () => null;
+  const price = risen(sheet, group, label);
   return [
     {
       following: (year) => allocated(year) ?? following,
       standing: () => standing,
-      risen: risen(sheet, group, label),
+      risen: price,
+      moves: sheet.years.some((year) => price(year) !== null || allocated(year) !== null),
     },
   ];
 }
@@ -86,7 +99,7 @@ function linesOf({ sheet }: PlanSheet, { statement }: PlanSheet['base'], group: 
 }
 
 /** Price of a year over today's: an index given for the year, else the last one before it, grown on from there. */
-function risen(sheet: PlanSheet, group: PriceGroup, label: string): (year: number) => Quantity {
+function risen(sheet: PlanSheet, group: PriceGroup, label: string): (year: number) => Quantity | null {
   const growth = growthOf(sheet, group, label);
   const made: (Quantity | null)[] = [null];
   for (const year of sheet.years.slice(1)) {
@@ -94,8 +107,7 @@ function risen(sheet: PlanSheet, group: PriceGroup, label: string): (year: numbe
     const before = made[year - 1] ?? null;
     made[year] = given ?? (growth === null ? before : before === null ? growth : before.times(growth));
   }
-  const one = constant('1');
-  return (year) => made[year] ?? one;
+  return (year) => made[year] ?? null;
 }
 
 /** 1 + growth over general inflation; null where nobody gave one. */

@@ -1,10 +1,11 @@
-import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
+import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { type ByYear, eachYearOnce, sumOf } from './by-year.ts';
 import type { Capital } from './capital.ts';
 import { type PlanSheet, planInput, yearInput } from './plan-sheet.ts';
 
 /** What is written off in each year and what is left on the books at the end, in the money of each year (nominal). */
 export interface WriteOff {
-  readonly of: (year: number) => Quantity | null;
+  readonly of: ByYear;
   readonly left: Quantity;
 }
 
@@ -19,35 +20,37 @@ export function writeOff(sheet: PlanSheet, { basis, replaced }: Capital): WriteO
     high: '25',
     most: '50',
   });
-  const main = mainWriteOff(sheet, basis, life);
-  const added = years.flatMap((year) => {
-    const sum = replaced(year);
-    const from = Math.max(year + 1, plan.operatesFrom);
-    return sum === null ? [] : [{ sum: sum.dividedBy(sheet.deflated(year)), of: (at: number) => even(life, from, at) }];
-  });
-  const of = (year: number): Quantity | null => {
-    const parts = added.map(({ sum, of: share }) => share(year)?.times(sum) ?? null);
-    return [main(year), ...parts].reduce(
-      (sum, part) => (sum === null ? part : part === null ? sum : sum.plus(part)),
-      null,
-    );
+  const parts = [mainWriteOff(sheet, basis, life)];
+  const sums = [basis];
+  for (const year of years) {
+    const money = replaced(year);
+    if (money === null) continue;
+    const sum = sheet.nominal(money, year);
+    sums.push(sum);
+    parts.push(even(sum, life, Math.max(year + 1, plan.operatesFrom)));
+  }
+  const of = eachYearOnce((year) => sumOf(parts.map((part) => part(year))));
+  const unit = sheet.sheet.case.currency;
+  const written = total(
+    years.flatMap((year) => of(year) ?? []),
+    unit,
+  );
+  return { of, left: total(sums, unit).minus(written) };
+}
+
+/** A sum spread evenly over a life from a year on; the last year takes what is left of a broken one. */
+function even(sum: Quantity, life: Quantity, from: number): ByYear {
+  const share = sum.dividedBy(life);
+  return (year) => {
+    if (year < from) return null;
+    const remaining = year === from ? life : life.minus(constant(String(year - from)));
+    return share.times(remaining.greaterOf(zero).lesserOf(one));
   };
-  const written = years.flatMap((year) => of(year) ?? []);
-  const sums = added.map(({ sum }) => sum);
-  const whole = sums.reduce((all, sum) => all.plus(sum), basis);
-  return { of, left: written.reduce((left, each) => left.minus(each), whole) };
 }
 
-/** Share of an even write-off over a life that falls into a year; the last year takes what is left of a broken one. */
-function even(life: Quantity, from: number, year: number): Quantity | null {
-  if (year < from) return null;
-  const remaining = life.minus(constant(String(year - from)));
-  return remaining.greaterOf(zero).lesserOf(one).dividedBy(life);
-}
-
-function mainWriteOff(sheet: PlanSheet, basis: Quantity, life: Quantity): (year: number) => Quantity | null {
+function mainWriteOff(sheet: PlanSheet, basis: Quantity, life: Quantity): ByYear {
   const { plan, years } = sheet;
-  if (plan.depreciation === 'straight line') return (year) => even(life, plan.operatesFrom, year)?.times(basis) ?? null;
+  if (plan.depreciation === 'straight line') return even(basis, life, plan.operatesFrom);
   if (plan.depreciation === 'table')
     return (year) =>
       year < plan.operatesFrom
