@@ -21,32 +21,29 @@ export interface TwoWay {
 export const mostFigures = 101;
 
 /**
- * A table of a result over two inputs, up to 101 by 101. What only one of them reaches is worked out once for each of its figures; only what
- * both reach is worked out for every cell.
+ * A table of a result over two inputs, up to 101 by 101. What only one of them reaches is worked out once for each of its figures; what both
+ * reach is worked out for every cell, some whole rows of the table in one block. Throws where both sides are one input.
  */
 export function twoWay(open: OpenCase, resultId: string, across: Side, down: Side): TwoWay {
   const tape = compileTape(open.model.graph, [resultId]);
   const slot = resultSlot(tape, resultId);
-  const meeting = meetingOf(tape, inputPlace(tape, across.id), inputPlace(tape, down.id), slot);
-  const columns = sidePlan(tape, across, meeting.ofFirst);
-  const rows = sidePlan(tape, down, meeting.ofSecond);
-  const plan = blockedPlan(tape, [...meeting.ofFirst, ...meeting.ofSecond], [slot]);
+  const { ofFirst, ofSecond } = meetingOf(tape, inputPlace(tape, across.id), inputPlace(tape, down.id), slot);
+  const columns = sidePlan(tape, across, ofFirst);
+  const rows = sidePlan(tape, down, ofSecond);
+  const plan = blockedPlan(tape, [...ofFirst, ...ofSecond], [slot]);
   const width = across.figures.length;
-  const count = width * down.figures.length;
-  const values = new Float64Array(count).fill(plan.base[slot] ?? NaN);
-  const [columnOf, rowOf] = [new Int32Array(count), new Int32Array(count)];
-  for (let cell = 0; cell < count; cell += 1) {
-    columnOf[cell] = cell % width;
-    rowOf[cell] = Math.floor(cell / width);
+  if (across.id === down.id || Math.max(width, down.figures.length) > mostFigures)
+    throw new Error('A table has two inputs, and at most 101 figures a side');
+  const rowsAtOnce = Math.floor(laneCount / width);
+  for (const given of ofFirst) repeatRow(lanesOf(columns, given), width, lanesOf(plan, given));
+  const cells: number[][] = [];
+  while (cells.length < down.figures.length) {
+    const count = Math.min(rowsAtOnce, down.figures.length - cells.length);
+    for (const given of ofSecond) fillRows(lanesOf(rows, given), cells.length, count, width, lanesOf(plan, given));
+    runBlock(plan, count * width);
+    const valueAt = varies(plan, slot) ? lanesOf(plan, slot) : new Float64Array(laneCount).fill(plan.base[slot]!);
+    for (let row = 0; row < count; row += 1) cells.push([...valueAt.subarray(row * width, (row + 1) * width)]);
   }
-  for (let start = 0; start < count && varies(plan, slot); start += laneCount) {
-    const lanes = Math.min(laneCount, count - start);
-    for (const given of meeting.ofFirst) spread(lanesOf(columns, given), columnOf, start, lanesOf(plan, given));
-    for (const given of meeting.ofSecond) spread(lanesOf(rows, given), rowOf, start, lanesOf(plan, given));
-    runBlock(plan, lanes);
-    values.set(lanesOf(plan, slot).subarray(0, lanes), start);
-  }
-  const cells = down.figures.map((_, row) => across.figures.map((_, column) => values[row * width + column]!));
   return { result: resultId, across, down, cells };
 }
 
@@ -60,10 +57,14 @@ function sidePlan(tape: Tape, { id, figures }: Side, results: readonly number[])
   return plan;
 }
 
-/** Fills lanes with the values of a side: `which` tells for each cell, from `start` on, whose of its figures that is. */
-function spread(values: Float64Array, which: Int32Array, start: number, lanes: Float64Array): void {
-  const count = Math.min(lanes.length, which.length - start);
-  for (let lane = 0; lane < count; lane += 1) lanes[lane] = values[which[start + lane]!]!;
+/** Every row has the same value in the same column. */
+function repeatRow(values: Float64Array, width: number, lanes: Float64Array): void {
+  for (let lane = 0; lane < lanes.length; lane += 1) lanes[lane] = values[lane % width]!;
+}
+
+/** All columns have the same value in the same row. */
+function fillRows(values: Float64Array, firstRow: number, count: number, width: number, lanes: Float64Array): void {
+  for (let row = 0; row < count; row += 1) lanes.fill(values[firstRow + row]!, row * width, (row + 1) * width);
 }
 
 /** Evenly spaced figures from one end to the other, both included. */

@@ -17,35 +17,64 @@ interface Figures {
   readonly outlays: readonly number[];
   readonly contingency: number;
   readonly ramp: readonly number[];
+  readonly availability: number;
+  readonly delay: number;
   readonly workingCapital: number;
   readonly tax: number;
+  readonly laterTax: { readonly year: number; readonly rate: number };
   readonly life: number;
   readonly disposal: number;
   readonly growth: number;
+  readonly index: { readonly year: number; readonly percent: number };
+  readonly replacement: { readonly year: number; readonly money: number };
+  readonly grant: number;
+  readonly credit: number;
+  readonly outageDays: number;
   readonly nominal: number;
   readonly inflation: number;
 }
 
-function randomFigures(dice: Dice): Figures {
+type Shape = Pick<InvestmentPlan, 'years' | 'depreciation' | 'losses'>;
+
+function randomFigures(dice: Dice, years: number): Figures {
   return {
     outlays: [dice.whole(10, 60) * 1e6, dice.whole(0, 20) * 1e6],
     contingency: dice.whole(0, 25),
     ramp: [dice.whole(40, 100), dice.whole(60, 100), dice.whole(80, 100)],
+    availability: dice.whole(80, 100),
+    delay: dice.whole(0, 20),
     workingCapital: dice.whole(0, 5) * 1e6,
     tax: dice.whole(0, 35),
+    laterTax: { year: dice.whole(3, years), rate: dice.whole(0, 40) },
     life: dice.whole(3, 12),
     disposal: dice.whole(0, 4) * 1e6,
     growth: dice.whole(-3, 4),
+    index: { year: dice.whole(3, years), percent: dice.whole(70, 140) },
+    replacement: { year: dice.whole(3, years - 1), money: dice.whole(1, 5) * 1e6 },
+    grant: dice.whole(0, 3) * 1e6,
+    credit: dice.whole(0, 2) * 1e6,
+    outageDays: dice.whole(0, 10),
     nominal: dice.whole(4, 14),
     inflation: dice.whole(0, 5),
   };
 }
 
-function inProgram(plan: Partial<InvestmentPlan>, figures: Figures) {
+const supports = [
+  { id: 'grant', label: 'Grant', kind: 'grant', first: 1, last: 1 },
+  { id: 'credit', label: 'Credit', kind: 'credit', first: 3, last: 5 },
+] as const;
+
+function inProgram(plan: Partial<InvestmentPlan>, figures: Figures): { flows: readonly number[]; npv: number } {
   const given = (value: number, unit: string) => ({ value: String(value), unit });
   const text = JSON.stringify({
     ...story,
-    investment: { start: '2027', operatesFrom: 2, money: 'real', items: [{ id: 'plant', label: 'Plant' }], ...plan },
+    investment: {
+      start: '2027',
+      operatesFrom: 2,
+      items: [{ id: 'plant', label: 'Plant' }],
+      supports,
+      ...plan,
+    },
     inputs: {
       ...story.inputs,
       'investment.item.plant.0': given(figures.outlays[0]!, 'EUR'),
@@ -54,11 +83,20 @@ function inProgram(plan: Partial<InvestmentPlan>, figures: Figures) {
       'investment.ramp.1': given(figures.ramp[0]!, '%'),
       'investment.ramp.2': given(figures.ramp[1]!, '%'),
       'investment.ramp.3': given(figures.ramp[2]!, '%'),
+      'investment.availability': given(figures.availability, '%'),
+      'investment.delay': given(figures.delay, '1'),
       'investment.workingCapital': given(figures.workingCapital, 'EUR'),
       'investment.taxRate': given(figures.tax, '%'),
+      [`investment.taxRate.${String(figures.laterTax.year)}`]: given(figures.laterTax.rate, '%'),
       'investment.writeOffYears': given(figures.life, '1'),
       'investment.disposal': given(figures.disposal, 'EUR'),
       'investment.growth.other': given(figures.growth, '%'),
+      [`investment.year.other.${String(figures.index.year)}`]: given(figures.index.percent, '%'),
+      [`investment.replacement.${String(figures.replacement.year)}`]: given(figures.replacement.money, 'EUR'),
+      'investment.support.grant': given(figures.grant, 'EUR'),
+      'investment.support.credit': given(figures.credit, 'EUR'),
+      'investment.outage.days': given(figures.outageDays, '1'),
+      'investment.outage.contribution': given(40_000, 'EUR'),
       'capital.rate': given(figures.nominal, '%'),
       'capital.inflation': given(figures.inflation, '%'),
     },
@@ -73,30 +111,55 @@ function inProgram(plan: Partial<InvestmentPlan>, figures: Figures) {
   };
 }
 
+/** How much of a year of the plan is operation, and how much of the planned stock it makes: counted month by month. */
+function operation(figures: Figures, year: number): { on: number; made: number } {
+  let [on, made] = [0, 0];
+  for (let month = 0; month < 12; month += 1) {
+    const since = (year - 2) * 12 + month - figures.delay;
+    if (since < 0) continue;
+    on += 1 / 12;
+    made += (figures.ramp[Math.floor(since / 12)] ?? 100) / 100 / 12;
+  }
+  return { on, made: (made * figures.availability) / 100 };
+}
+
 /** Nominal flows of the same plan, worked with plain numbers and schedules that share no code with the program. */
-function byHand(plan: Pick<InvestmentPlan, 'years' | 'depreciation' | 'losses'>, figures: Figures): readonly number[] {
+function byHand(plan: Shape, figures: Figures): readonly number[] {
   const prices = (year: number): number => (1 + figures.inflation / 100) ** year;
+  const grown = (year: number): number => {
+    const { year: from, percent } = figures.index;
+    const growth = 1 + figures.growth / 100;
+    return year < from ? growth ** year : (percent / 100) * growth ** (year - from);
+  };
   const spent = figures.outlays.map((outlay, year) => outlay * (1 + figures.contingency / 100) * prices(year));
-  const cost = spent.reduce((sum, each) => sum + each, 0);
+  const grant = figures.grant * prices(1);
+  const cost = spent.reduce((sum, each) => sum + each, 0) - grant;
+  const renewed = figures.replacement.money * prices(figures.replacement.year);
   const schedule =
     plan.depreciation === 'straight line' ? straightLine(cost, figures.life) : decliningBalance(cost, figures.life);
-  const written = (year: number): number => schedule[year - 2] ?? 0;
-  const booked = schedule.slice(0, plan.years - 1).reduce((sum, each) => sum + each, 0);
+  const renewal = straightLine(renewed, figures.life);
+  const written = (year: number): number =>
+    (schedule[year - 2] ?? 0) + (renewal[year - figures.replacement.year - 1] ?? 0);
   const years = Array.from({ length: plan.years + 1 }, (_, year) => year);
-  const saving = years.map((year) => {
-    if (year < 2) return 0;
-    const made = (figures.ramp[year - 2] ?? 100) / 100;
-    return (10e6 * made - 2e6) * (1 + figures.growth / 100) ** year * prices(year);
+  const booked = years.reduce((sum, year) => sum + written(year), 0);
+  const earned = years.map((year) => {
+    const { on, made } = operation(figures, year);
+    const credit = year >= 3 && year <= 5 ? figures.credit : 0;
+    const outage = year === 2 ? figures.outageDays * 40_000 : 0;
+    return ((10e6 * made - 2e6 * on) * grown(year) + credit - outage) * prices(year);
   });
   const disposal = figures.disposal * prices(plan.years);
   const profits = years.map(
-    (year) => saving[year]! - written(year) + (year === plan.years ? disposal - (cost - booked) : 0),
+    (year) => earned[year]! - written(year) + (year === plan.years ? disposal - (cost + renewed - booked) : 0),
   );
-  const { taxes } = taxesOn(profits, figures.tax / 100, plan.losses);
+  const rates = years.map((year) => (year === figures.laterTax.year ? figures.laterTax.rate : figures.tax) / 100);
+  const { taxes } = taxesOn(profits, rates, plan.losses);
   return years.map(
     (year) =>
-      saving[year]! -
-      (spent[year] ?? 0) -
+      earned[year]! -
+      (spent[year] ?? 0) +
+      (year === 1 ? grant : 0) -
+      (year === figures.replacement.year ? renewed : 0) -
       taxes[year]! -
       (year === 1 ? figures.workingCapital * prices(1) : 0) +
       (year === plan.years ? disposal + figures.workingCapital * prices(year) : 0),
@@ -107,12 +170,12 @@ describe('a plan in the graph', () => {
   test('is what plain numbers make of it, real and nominal, for 60 random plans', () => {
     for (let seed = 1; seed <= 60; seed += 1) {
       const dice = new Dice(seed);
-      const figures = randomFigures(dice);
       const plan = {
         years: dice.whole(6, 20),
         depreciation: dice.pick(['straight line', 'declining balance'] as const),
         losses: dice.pick(['at once', 'carried forward'] as const),
       };
+      const figures = randomFigures(dice, plan.years);
       const flows = byHand(plan, figures);
       const expected = presentValue(flows, figures.nominal / 100);
       const size = flows.reduce((sum, flow) => sum + Math.abs(flow), 0);

@@ -3,9 +3,9 @@ import type { MachineWords } from './machine-words.ts';
 import { type Measured, bars, meets, mostMiB } from './measured.ts';
 import type { OwnTime } from './own-times.ts';
 
-export const howToRead =
-  'Ratios say how many times as long it takes as the same model in straight-line JavaScript, generated for this run and timed in turns with ' +
-  'it. In lines that begin with "the same, against" and "the table, against" they say how many times as fast it is.';
+export const howToRead = `Ratios say how many times as long something takes as the same model in straight-line JavaScript, which is generated for this run and timed
+in turns with it; where a line says "against" something else, they say how many times as fast it is. Speeds are told and never judged by how
+this program ends: machines differ.`;
 
 /** What was measured on one case. */
 export interface CaseMeasures {

@@ -26,26 +26,50 @@ const words: StepWords = {
 const lengths = [Infinity, 800, 200];
 
 /**
- * The model as straight-line JavaScript: one statement a step on local variables, in one function and, in other forms, in several that hand
- * on through the array. The fastest form is what everything is measured against. Throws where one does not give the value of the tape.
+ * The model as straight-line JavaScript: one statement a step on local variables, each behind what it is made of, as a person writes them;
+ * in one function and, in other forms, in several that hand on through the array. The fastest form is what everything is measured against.
+ * Throws where one does not give the value of the tape.
  */
 export function straightLines(tape: Tape, result: number, value: number): readonly StraightLine[] {
+  const order = writtenOrder(tape, result);
   return lengths.map((length) => {
     const form = length === Infinity ? 'in one function' : `in functions of ${length} statements`;
-    const run = written(tape, result, Math.min(length, tape.codes.length));
+    const run = written(tape, result, order, Math.min(length, order.length));
     const given = run(freshSlots(tape));
     if (!Object.is(given, value)) throw new Error(`Straight-line code ${form} gives ${given}, the tape ${value}`);
     return { form, run };
   });
 }
 
-function written(tape: Tape, result: number, length: number): (values: Float64Array) => number {
-  const parts = Math.ceil(tape.codes.length / length);
-  const lastPart = lastReaders(tape, length);
-  lastPart[result] = parts;
-  const functions = Array.from({ length: parts }, (_, part) => {
-    const statements = statementsOf(tape, part * length, (part + 1) * length, (slot) => lastPart[slot]! > part);
-    return `function part${part}(values) {\n${statements.join('\n')}\n}`;
+/** Steps in the order a person would write them: each soon after what it is made of, so that few values must be kept at a time. */
+function writtenOrder(tape: Tape, result: number): readonly number[] {
+  const order: number[] = [];
+  const written = new Set<number>();
+  const write = (slot: number): void => {
+    const step = slot - tape.firstStep;
+    if (step < 0 || written.has(step)) return;
+    written.add(step);
+    for (const reads of [tape.first, tape.second, tape.third, tape.fourth]) write(reads[step]!);
+    order.push(step);
+  };
+  write(result);
+  return order;
+}
+
+function written(
+  tape: Tape,
+  result: number,
+  order: readonly number[],
+  length: number,
+): (values: Float64Array) => number {
+  const parts = Array.from({ length: Math.ceil(order.length / length) }, (_, part) =>
+    order.slice(part * length, (part + 1) * length),
+  );
+  const lastPart = lastReaders(tape, parts);
+  lastPart[result] = parts.length;
+  const functions = parts.map((part, at) => {
+    const statements = statementsOf(tape, part, (slot) => lastPart[slot]! > at);
+    return `function part${at}(values) {\n${statements.join('\n')}\n}`;
   });
   const calls = functions.map((_, part) => `part${part}(values);`).join(' ');
   const source = `'use strict';
@@ -58,18 +82,18 @@ return (values) => { ${calls} return values[${result}]; };`;
 }
 
 /** The last part in which each slot is read. */
-function lastReaders(tape: Tape, length: number): Int32Array {
+function lastReaders(tape: Tape, parts: readonly (readonly number[])[]): Int32Array {
   const last = new Int32Array(tape.slots);
-  for (let step = 0; step < tape.codes.length; step += 1) {
-    for (const reads of [tape.first, tape.second, tape.third, tape.fourth]) {
-      last[reads[step]!] = Math.floor(step / length);
+  parts.forEach((part, at) => {
+    for (const step of part) {
+      for (const reads of [tape.first, tape.second, tape.third, tape.fourth]) last[reads[step]!] = at;
     }
-  }
+  });
   return last;
 }
 
 /** Statements of one part. What a later part needs is written to the array, all else stays in a variable. */
-function statementsOf(tape: Tape, from: number, to: number, isHandedOn: (slot: number) => boolean): readonly string[] {
+function statementsOf(tape: Tape, part: readonly number[], isHandedOn: (slot: number) => boolean): readonly string[] {
   const lines: string[] = [];
   const local = new Set<number>();
   const nameOf = (slot: number): string => {
@@ -79,7 +103,7 @@ function statementsOf(tape: Tape, from: number, to: number, isHandedOn: (slot: n
     local.add(slot);
     return `s${slot}`;
   };
-  for (let step = from; step < Math.min(to, tape.codes.length); step += 1) {
+  for (const step of part) {
     const out = tape.firstStep + step;
     const text = stepText(tape, step, words, nameOf);
     local.add(out);

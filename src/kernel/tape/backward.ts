@@ -2,11 +2,11 @@ import type { Rooms, Stretch } from './rooms.ts';
 import { steps } from './tape.ts';
 
 /**
- * The loops that hand slopes back from the steps of a stretch, last to first, to what they were made of; by number of the loop (`loopOf`),
- * to be called once for each set of rooms. A step that does not move the result hands nothing on: it may stand in a branch that was not
- * taken and hold no number, and nothing times no number is no number.
+ * Hands slopes back from the steps of a stretch, last to first, to what they were made of. To be called once for each set of rooms. A step
+ * that does not move the result hands nothing on: it may stand in a branch that was not taken and hold no number, and nothing times no
+ * number is no number.
  */
-export function backwardLoops(rooms: Rooms): readonly Stretch[] {
+export function backwardIn(rooms: Rooms): Stretch {
   const { values, slopes, codes, first, second, third, fourth } = rooms;
 
   function add(from: number, end: number, out: number): void {
@@ -25,14 +25,22 @@ export function backwardLoops(rooms: Rooms): readonly Stretch[] {
     }
   }
 
+  /** Half of all steps are products, so that it pays to turn the loop half as often. */
   function multiply(from: number, end: number, out: number): void {
-    for (let k = end - 1; k >= from; k -= 1) {
-      const slope = slopes[out + k]!;
-      if (slope === 0) continue;
-      const [a, b] = [first[k]!, second[k]!];
-      slopes[a]! += slope * values[b]!;
-      slopes[b]! += slope * values[a]!;
+    let k = end - 1;
+    for (; k > from; k -= 2) {
+      multiplyOne(k, slopes[out + k]!);
+      multiplyOne(k - 1, slopes[out + k - 1]!);
     }
+    if (k === from) multiplyOne(k, slopes[out + k]!);
+  }
+
+  function multiplyOne(k: number, slope: number): void {
+    if (slope === 0) return;
+    const a = first[k]!;
+    const b = second[k]!;
+    slopes[a]! += slope * values[b]!;
+    slopes[b]! += slope * values[a]!;
   }
 
   function divide(from: number, end: number, out: number): void {
@@ -73,8 +81,10 @@ export function backwardLoops(rooms: Rooms): readonly Stretch[] {
   }
 
   function other(k: number, slope: number): void {
-    const [one, two] = [first[k]!, second[k]!];
-    const [a, b] = [values[one]!, values[two]!];
+    const one = first[k]!;
+    const two = second[k]!;
+    const a = values[one]!;
+    const b = values[two]!;
     switch (codes[k]) {
       case steps.power:
         slopes[one]! += slope * b * Math.pow(a, b - 1);
@@ -91,5 +101,31 @@ export function backwardLoops(rooms: Rooms): readonly Stretch[] {
     }
   }
 
-  return [add, subtract, multiply, divide, addThree, addFour, within, others];
+  return (code, from, end, out) => {
+    switch (code) {
+      case steps.add:
+        add(from, end, out);
+        break;
+      case steps.subtract:
+        subtract(from, end, out);
+        break;
+      case steps.multiply:
+        multiply(from, end, out);
+        break;
+      case steps.divide:
+        divide(from, end, out);
+        break;
+      case steps.addThree:
+        addThree(from, end, out);
+        break;
+      case steps.addFour:
+        addFour(from, end, out);
+        break;
+      case steps.within:
+        within(from, end, out);
+        break;
+      default:
+        others(from, end, out);
+    }
+  };
 }

@@ -4,41 +4,46 @@ import { type LanePlaces, lanePlaces } from './lane-places.ts';
 import { runTape } from './run.ts';
 import { type Tape, freshSlots, loopOf } from './tape.ts';
 
-/** How many values of each varied input are worked in one block. */
+/** How many values of each varied slot are worked in one block. */
 export const laneCount = 1024;
 
-/** A plan to work a tape out for many values of a few inputs. What those inputs do not reach is reckoned once, at the figures in force. */
+/**
+ * A plan to work a tape out for many values of a few slots: inputs, or steps whose values are handed over. What those do not reach is
+ * reckoned once, at the figures in force.
+ */
 export interface BlockedPlan {
   readonly tape: Tape;
-  /** Steps that the varied inputs reach, in order. */
+  /** Steps that the varied slots reach, in order. */
   readonly cone: Int32Array;
   /** Value of every slot at the figures in force; what the cone reads from outside it stands here. */
   readonly base: Float64Array;
-  /** Lanes of the varied inputs and of the results that vary, by slot. */
+  /** Lanes of the varied slots and of the results that vary with them. */
   readonly lanes: ReadonlyMap<number, Float64Array>;
-  readonly inputs: readonly number[];
+  readonly varied: readonly number[];
   readonly results: readonly number[];
   readonly room: LanePlaces;
 }
 
-export function blockedPlan(tape: Tape, inputs: readonly number[], results: readonly number[]): BlockedPlan {
+export function blockedPlan(tape: Tape, varied: readonly number[], results: readonly number[]): BlockedPlan {
   const base = freshSlots(tape);
   runTape(tape, base);
-  const cone = coneOf(tape, inputs, results);
+  const cone = coneOf(tape, varied, results);
   const reached = new Set([...cone].map((step) => tape.firstStep + step));
   const varying = results.filter((slot) => reached.has(slot));
-  const lanes = new Map([...inputs, ...varying].map((slot) => [slot, new Float64Array(laneCount)]));
-  return { tape, cone, base, lanes, inputs, results: varying, room: lanePlaces(tape, cone, inputs, varying) };
+  const slots = [...varied, ...varying];
+  const all = new Float64Array(slots.length * laneCount);
+  const lanes = new Map(slots.map((slot, row) => [slot, all.subarray(row * laneCount, (row + 1) * laneCount)]));
+  return { tape, cone, base, lanes, varied, results: varying, room: lanePlaces(tape, cone, varied, varying) };
 }
 
-/** The lanes of a varied input, to be filled before a run, or of a result; values in the unit the graph reckons in. */
+/** The lanes of a varied slot, to be filled before a run, or of a result; values in the unit the graph reckons in. */
 export function lanesOf(plan: BlockedPlan, slot: number): Float64Array {
   const lanes = plan.lanes.get(slot);
   if (lanes === undefined) throw new Error('This slot has one value for all lanes');
   return lanes;
 }
 
-/** Whether a result varies at all with the varied inputs; if not, its one value stands in `plan.base`. */
+/** Whether a result varies at all; if not, its one value stands in `plan.base`. */
 export function varies(plan: BlockedPlan, slot: number): boolean {
   return plan.lanes.has(slot);
 }
@@ -50,7 +55,7 @@ export function runBlock(plan: BlockedPlan, count: number = laneCount): void {
   room.singleSlots.forEach((slot, k) => (lanes[room.singles + 2 * k] = base[slot]!));
   for (let from = 0; from < count; from += width) {
     const end = Math.min(count, from + width);
-    for (const slot of plan.inputs) lanes.set(lanesOf(plan, slot).subarray(from, end), room.places[slot]);
+    for (const slot of plan.varied) lanes.set(lanesOf(plan, slot).subarray(from, end), room.places[slot]);
     // Four lanes are worked together; what the last of them hold beyond the end is nobody's.
     runLanes(plan, 4 * Math.ceil((end - from) / 4));
     for (const slot of plan.results) {

@@ -1,8 +1,9 @@
 import type { Rooms, Stretch } from './rooms.ts';
 import { stepValue } from './step-value.ts';
+import { steps } from './tape.ts';
 
-/** The loops that work stretches of steps, by number of the loop (`loopOf`). To be called once for each set of rooms. */
-export function forwardLoops(rooms: Rooms): readonly Stretch[] {
+/** Works a stretch of steps, in a loop of its own for each kind that is frequent. To be called once for each set of rooms. */
+export function forwardIn(rooms: Rooms): Stretch {
   const { values, codes, first, second, third, fourth } = rooms;
 
   function add(from: number, end: number, out: number): void {
@@ -51,10 +52,37 @@ export function forwardLoops(rooms: Rooms): readonly Stretch[] {
 
   function others(from: number, end: number, out: number): void {
     for (let k = from; k < end; k += 1) {
-      const [a, b] = [values[first[k]!]!, values[second[k]!]!];
+      const a = values[first[k]!]!;
+      const b = values[second[k]!]!;
       values[out + k] = stepValue(codes[k]!, a, b, values[third[k]!]!, values[fourth[k]!]!);
     }
   }
 
-  return [add, subtract, multiply, divide, addThree, addFour, within, others];
+  return (code, from, end, out) => {
+    switch (code) {
+      case steps.add:
+        add(from, end, out);
+        break;
+      case steps.subtract:
+        subtract(from, end, out);
+        break;
+      case steps.multiply:
+        multiply(from, end, out);
+        break;
+      case steps.divide:
+        divide(from, end, out);
+        break;
+      case steps.addThree:
+        addThree(from, end, out);
+        break;
+      case steps.addFour:
+        addFour(from, end, out);
+        break;
+      case steps.within:
+        within(from, end, out);
+        break;
+      default:
+        others(from, end, out);
+    }
+  };
 }

@@ -12,13 +12,13 @@ export interface LanePlaces {
 }
 
 /**
- * Gives every slot of the cone a row of lanes, and the row away again when its last reader is done; results keep theirs. Behind the rows
+ * Gives every varied slot and every step of the cone a row of lanes, and the row away again when its last reader is done; results keep theirs. Behind the rows
  * the numbers get places that the cone reads and that do not vary.
  */
 export function lanePlaces(
   tape: Tape,
   cone: Int32Array,
-  inputs: readonly number[],
+  varied: readonly number[],
   results: readonly number[],
 ): LanePlaces {
   const reads = [tape.first, tape.second, tape.third, tape.fourth];
@@ -31,7 +31,7 @@ export function lanePlaces(
   const takeRow = (slot: number): void => {
     places[slot] = (free.pop() ?? rows++) * width;
   };
-  inputs.forEach(takeRow);
+  varied.forEach(takeRow);
   for (const step of cone) {
     // The result takes its row before operands give theirs back: a step never writes over what it reads.
     takeRow(tape.firstStep + step);

@@ -1,7 +1,7 @@
-import { backwardLoops } from './backward.ts';
-import { forwardLoops } from './forward.ts';
+import { backwardIn } from './backward.ts';
+import { forwardIn } from './forward.ts';
 import { type Rooms, makeRooms } from './rooms.ts';
-import { type Tape, loopOf } from './tape.ts';
+import type { Tape } from './tape.ts';
 
 /** Works a tape that is laid into its rooms: put inputs and fixed numbers into `rooms.values`, run, and take the values out. */
 export interface Machine {
@@ -26,8 +26,8 @@ export function machineWith(tape: Tape): Machine {
 
 function makeMachine(size: number): Machine {
   const rooms = makeRooms(size);
-  const forward = forwardLoops(rooms);
-  const backward = backwardLoops(rooms);
+  const forward = forwardIn(rooms);
+  const backward = backwardIn(rooms);
   const { codes, ends } = rooms;
   let laid: Tape | null = null;
   let stretches = 0;
@@ -51,14 +51,14 @@ function makeMachine(size: number): Machine {
       let from = 0;
       for (let stretch = 0; stretch < stretches; stretch += 1) {
         const end = ends[stretch]!;
-        forward[loopOf(codes[from]!)]!(from, end, firstStep);
+        forward(codes[from]!, from, end, firstStep);
         from = end;
       }
     },
     handBack() {
       for (let stretch = stretches - 1; stretch >= 0; stretch -= 1) {
         const from = stretch === 0 ? 0 : ends[stretch - 1]!;
-        backward[loopOf(codes[from]!)]!(from, ends[stretch]!, firstStep);
+        backward(codes[from]!, from, ends[stretch]!, firstStep);
       }
     },
   };

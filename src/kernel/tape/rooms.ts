@@ -30,5 +30,5 @@ export function makeRooms(size: number): Rooms {
   };
 }
 
-/** Works a stretch of steps, `from` up to but not `end`, whose results stand from slot `out` on. */
-export type Stretch = (from: number, end: number, out: number) => void;
+/** Works a stretch of steps of one code or, of those that are few, of several: from step `from` up to but not `end`; slot `out` holds the first step of the tape. */
+export type Stretch = (code: number, from: number, end: number, out: number) => void;
