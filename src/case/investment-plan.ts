@@ -1,12 +1,15 @@
-/** A plan to change from the base route to the one compared: what there is in it. Its figures are inputs of the case like all others. */
+/** A plan to change from one route to another: what there is in it. Its figures are inputs of the case like all others. */
 export interface InvestmentPlan {
-  /** Calendar year of year 0, in which the first money is spent, "2027". */
+  /** The route that is made now, and the one that the new line makes; the plan stays theirs whichever routes are compared. */
+  readonly from: string;
+  readonly to: string;
+  /** Calendar year of year 0, in which the first money is spent, "2027". Prices of the price year are taken to hold in it. */
   readonly start: string;
   /** The last year of the plan, counted from year 0. */
   readonly years: number;
   /** The year in which the new line begins to run. */
   readonly operatesFrom: number;
-  /** Whether the plan is told in money of its first year, or in the money of each year. */
+  /** Whether the plan is told in money of the price year, or in the money of each year. */
   readonly money: 'real' | 'nominal';
   /** How far the estimate of the capital has been worked out, 5 (idea) to 1 (checked tenders). */
   readonly estimateClass?: '1' | '2' | '3' | '4' | '5';

@@ -5,6 +5,8 @@ const year = wholeNumber(0, 30);
 
 /** What a file may hold of an investment plan; its figures stand among the inputs. */
 export const investmentPlan = v.strictObject({
+  from: id,
+  to: id,
   start: textLike(/^\d{4}$/, 'a year of four digits'),
   years: wholeNumber(1, 30),
   operatesFrom: wholeNumber(0, 10),

@@ -15,6 +15,9 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...repeated('destinations', namesOf(content, 'destinations', 'id')),
     ...repeated('residues', namesOf(content, 'residues', 'stream')),
     ...repeated('routes', routes),
+    ...missing('investment.from', valueAt(valueAt(content, 'investment'), 'from'), 'route', routes),
+    ...missing('investment.to', valueAt(valueAt(content, 'investment'), 'to'), 'route', routes),
+    ...planProblems(valueAt(content, 'investment')),
     ...repeated('investment.items', namesOf(valueAt(content, 'investment'), 'items', 'id')),
     ...repeated('investment.supports', namesOf(valueAt(content, 'investment'), 'supports', 'id')),
     ...repeated('limits', namesOf(content, 'limits', 'id')),
@@ -92,6 +95,30 @@ function forwardProblems(stage: unknown, at: string): Problem[] {
           : `a single stage from 2 to ${String(levels)}`;
     return [{ kind: 'wrong form', path: `${at}.forward.${String(place)}`, given: String(number), allowed }];
   });
+}
+
+/** A plan between two routes, whose years lie within it. */
+function planProblems(plan: unknown): Problem[] {
+  const [years, from] = [valueAt(plan, 'years'), valueAt(plan, 'operatesFrom')];
+  const path = 'investment';
+  const wrong = (at: string, given: unknown, allowed: string): Problem[] => [
+    { kind: 'wrong form', path: `${path}.${at}`, given: String(given), allowed },
+  ];
+  if (typeof years !== 'number' || typeof from !== 'number') return [];
+  const within = `a year from 0 to ${String(years)}, the last of the plan`;
+  return [
+    ...(valueAt(plan, 'from') === valueAt(plan, 'to')
+      ? wrong('to', valueAt(plan, 'to'), 'another route than "from"')
+      : []),
+    ...(from > years ? wrong('operatesFrom', from, within) : []),
+    ...listAt(plan, 'supports').flatMap((support, place): Problem[] => {
+      const [first, last] = [valueAt(support, 'first'), valueAt(support, 'last')];
+      if (typeof first !== 'number' || typeof last !== 'number') return [];
+      const at = `supports.${String(place)}`;
+      if (last > years) return wrong(`${at}.last`, last, within);
+      return first > last ? wrong(`${at}.first`, first, 'no year after the last') : [];
+    }),
+  ];
 }
 
 /** The names in a list; null in place of one that cannot be read, and of the whole where there is no list. */

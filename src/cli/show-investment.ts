@@ -14,10 +14,11 @@ export function showInvestment(console: Console, file: string, options: InvestOp
   const results = planResults(open);
   if (results === null) throw new Refusal(['This case has no investment plan.']);
   const trials = uncertainty(open, npvId);
-  const doubts = { swings: sensitivity(open, npvId).judged, aboveNothing: 1 - trials.belowNothing.share };
+  const doubts = { swings: sensitivity(open, npvId).judged, trials };
+  const aboveNothing = 1 - trials.belowNothing.share;
   const verdict = planVerdict(results, doubts, open.content.currency, console.locale);
   if (options.json === true) {
-    console.say(`${JSON.stringify({ verdict, aboveNothing: doubts.aboveNothing, ...results }, null, 2)}\n`);
+    console.say(`${JSON.stringify({ verdict, aboveNothing, ...results }, null, 2)}\n`);
     return;
   }
   console.say(
@@ -43,8 +44,7 @@ function years(results: PlanResults, locale: string): string {
 
 function measures(results: PlanResults, currency: string, locale: string): string {
   const { rates, plan, levelised, breakEvens } = results;
-  const inYears = (value: number | null): string =>
-    value === null ? 'not within the plan' : `${formatNumber(value, { locale, decimals: 2 })} years`;
+  const inYears = (value: number): string => `${formatNumber(value, { locale, decimals: 2 })} years`;
   const price =
     plan.money === 'real'
       ? `real, ${percent(rates.nominal, locale, 2)} nominal`
@@ -52,9 +52,11 @@ function measures(results: PlanResults, currency: string, locale: string): strin
   const lines = [
     `Net present value ${millions(results.npv, locale, 3)} million ${currency} at ${percent(rates.used, locale, 2)} ${price}, inflation ${percent(rates.inflation, locale, 2)}.`,
     `Internal rate: ${rateWords(results, locale)}; modified ${results.modified === null ? 'none' : percent(results.modified, locale, 2)}.`,
-    `Paid back after ${inYears(results.payback)} from the first money, ${inYears(results.discountedPayback)} with interest counted.`,
+    results.payback === null
+      ? 'Not paid back within the plan.'
+      : `Paid back after ${inYears(results.payback)} from the first money; with interest counted ${results.discountedPayback === null ? 'not within the plan' : `after ${inYears(results.discountedPayback)}`}.`,
     `Profitability index ${results.index === null ? 'none' : formatNumber(results.index, { locale, decimals: 3 })}.`,
-    `A tonne carries ${formatNumber(levelised.cost, { locale, decimals: 2 })} ${currency} of the plan and saves ${formatNumber(levelised.saving, { locale, decimals: 2 })}, both levelised.`,
+    `A tonne carries ${formatNumber(levelised.cost, { locale, decimals: 2 })} ${currency} of the plan before tax and saves ${formatNumber(levelised.saving, { locale, decimals: 2 })}, both levelised.`,
     ...[breakEvens.tonnes, ...breakEvens.fibre].flatMap((each) => {
       if (each === null) return [];
       const found = each.crossings.map((value) => formatNumber(value, { locale, significant: 6 })).join('; ');

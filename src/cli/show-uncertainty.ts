@@ -46,6 +46,7 @@ function page(found: TrialSummary, locale: string): string {
     head(found, locale),
     spreads(found, locale),
     chance(found, locale),
+    worstYears(found, locale),
     drivers(found, locale),
     draws(found, locale),
     broken(found, locale),
@@ -94,6 +95,22 @@ function spreads(found: TrialSummary, locale: string): string {
 function chance({ results, belowNothing }: TrialSummary, locale: string): string {
   const percent = (share: number): string => `${formatNumber(share * 100, { locale, decimals: 1 })} %`;
   return `${results[0]?.id ?? ''} is below 0 in ${percent(belowNothing.share)} of the trials (standard error ${percent(belowNothing.standardError)}).`;
+}
+
+/** Of a present value: cash flows of bad years, in its unit. */
+function worstYears({ results, worst }: TrialSummary, locale: string): string {
+  if (worst === null) return '';
+  const unit = unitLabel(results[0]?.unit ?? '');
+  const told = (values: readonly number[]): string =>
+    [10, 50]
+      .map((percent) => {
+        const value = values[toldPercentiles.findIndex((each) => each === percent)] ?? NaN;
+        return `P${String(percent)} ${formatNumber(value, { locale, significant: 6 })} ${unit}`;
+      })
+      .join(', ');
+  const three = worst.three.length === 0 ? '' : ` worst three running: ${told(worst.three)};`;
+  const negative = formatNumber(worst.negative * 100, { locale, decimals: 1 });
+  return `Worst year of operation: ${told(worst.year)};${three} a year below nothing in ${negative} % of the trials.`;
 }
 
 function drivers({ variance }: TrialSummary, locale: string): string {

@@ -5,8 +5,8 @@ import { type Sheet, notNegative } from './sheet.ts';
 import type { LineSpec } from './statement-writer.ts';
 
 /**
- * The capital of a route spread over its life by an annuity, at the real rate, for everything else stands at constant prices. While an
- * investment plan is in use the capital stands there: the inputs are kept, and no line is written.
+ * The capital of a route spread over its life by an annuity, at the real rate, for everything else stands at constant prices. The capital
+ * of the routes of an investment plan stands there: the inputs are kept, and no line is written.
  */
 export function capitalLine(sheet: Sheet, { route }: Plant): readonly LineSpec[] {
   const where = route.label;
@@ -27,7 +27,8 @@ export function capitalLine(sheet: Sheet, { route }: Plant): readonly LineSpec[]
     figure: plainFigure('15', '10', '25', 'a'),
     allowed: { above: '0', most: '100' },
   });
-  if (sheet.case.investment !== undefined) return [];
+  const plan = sheet.case.investment;
+  if (plan !== undefined && (plan.from === route.id || plan.to === route.id)) return [];
   const factor = sheet.define(
     `${route.id}.capitalFactor`,
     'Yearly charge per unit of capital',

@@ -59,12 +59,13 @@ export function buildModel(content: Case): Model {
   return { case: content, graph, routes, difference, problems: [...sheet.problems, ...unknown] };
 }
 
-/** The plan to change from the base route to the other, where the case has one. */
+/** The plan to change from one route to another, where the case has one. */
 function writePlan(sheet: Sheet, mill: Mill, routes: readonly RouteModel[]): void {
-  const { investment, compare } = sheet.case;
-  const base = routes.find(({ plant }) => plant.route.id === compare.base);
-  const project = routes.find(({ plant }) => plant.route.id === compare.with);
-  if (investment === undefined || base === undefined || project === undefined) return;
+  const { investment } = sheet.case;
+  if (investment === undefined) return;
+  const base = routes.find(({ plant }) => plant.route.id === investment.from);
+  const project = routes.find(({ plant }) => plant.route.id === investment.to);
+  if (base === undefined || project === undefined) return;
   writeInvestment(planSheet(sheet, investment, mill, base, project, ratesOf(sheet)));
 }
 

@@ -5,14 +5,13 @@ import type { OpenCase } from './open-case.ts';
  * Whether the second of the compared routes takes up recovered paper without anyone having entered people, maintenance or capital for it:
  * then its line is free, and the difference stands before any new plant.
  */
-export function standsBeforeNewPlant({ content }: OpenCase): boolean {
+function standsBeforeNewPlant({ content }: OpenCase): boolean {
   const { base, with: other } = content.compare;
   const takesRecovered = (routeId: string): boolean =>
     content.routes.some(({ id, lines }) => id === routeId && kindOfLines(lines, content.materials) === 'recovered');
   const entered = ['capital', 'labour', 'maintenance'].some((what) =>
     Object.hasOwn(content.inputs, `${other}.${what}`),
   );
-  if (content.investment !== undefined) return false;
   return takesRecovered(other) && !takesRecovered(base) && !entered;
 }
 
@@ -20,6 +19,8 @@ export function standsBeforeNewPlant({ content }: OpenCase): boolean {
 export type CapitalStand = 'counted' | 'in the plan' | 'before new plant';
 
 export function capitalStand(open: OpenCase): CapitalStand {
-  if (open.content.investment !== undefined) return 'in the plan';
+  const { investment: plan, compare } = open.content;
+  const isPlanned = (route: string): boolean => route === plan?.from || route === plan?.to;
+  if (isPlanned(compare.base) || isPlanned(compare.with)) return 'in the plan';
   return standsBeforeNewPlant(open) ? 'before new plant' : 'counted';
 }

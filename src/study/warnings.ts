@@ -3,7 +3,7 @@ import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { type ClaimCaution, claimCautions } from './claim-cautions.ts';
-import { standsBeforeNewPlant } from './before-new-plant.ts';
+import { capitalStand } from './before-new-plant.ts';
 import { failureOrigin } from './failure-origin.ts';
 import { stageThatEmpties } from './emptied-line.ts';
 import type { OpenCase } from './open-case.ts';
@@ -28,6 +28,7 @@ export type Caution =
     }
   | { readonly kind: 'before new plant'; readonly about: string; readonly route: string }
   | { readonly kind: 'no contingency'; readonly about: string }
+  | { readonly kind: 'not all written off'; readonly about: string; readonly percent: number }
   | { readonly kind: 'effluent below nothing'; readonly about: string; readonly route: string; readonly value: string }
   | {
       readonly kind: 'unpriced additive';
@@ -59,6 +60,7 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
     ...listPrices(open),
     ...newPlant(open),
     ...noContingency(open),
+    ...notAllWrittenOff(open),
     ...unusualFigures(open),
     ...effluents(open),
     ...unpricedAdditives(open),
@@ -68,6 +70,15 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
 }
 
 /** A difference that no people, maintenance or capital weigh on is no answer to an investor. */
+/** A table of writing off that leaves something over, or takes more than there is. */
+function notAllWrittenOff({ content, model }: OpenCase): readonly Caution[] {
+  if (content.investment?.depreciation !== 'table') return [];
+  const shares = model.graph.inputs.filter(({ id }) => id.startsWith('investment.writtenOff.'));
+  const percent = shares.reduce((sum, { given }) => sum + Number(given?.value ?? 0), 0);
+  const about = shares[0]?.id ?? 'investment.writeOffYears';
+  return Math.abs(percent - 100) < 1e-6 ? [] : [{ kind: 'not all written off', about, percent }];
+}
+
 /** A plan that takes its estimate for what will be spent. */
 function noContingency({ content, values }: OpenCase): readonly Caution[] {
   const about = 'investment.contingency';
@@ -75,7 +86,7 @@ function noContingency({ content, values }: OpenCase): readonly Caution[] {
 }
 
 function newPlant(open: OpenCase): readonly Caution[] {
-  if (!standsBeforeNewPlant(open)) return [];
+  if (capitalStand(open) !== 'before new plant') return [];
   const id = open.content.compare.with;
   const route = open.content.routes.find((each) => each.id === id)?.label ?? id;
   return [{ kind: 'before new plant', about: `${id}.labour`, route }];

@@ -24,6 +24,8 @@ export function cautionSentence(caution: Caution): string {
       return `${caution.route}: no people, maintenance or capital of its line are entered, so the difference stands before any new plant.`;
     case 'no contingency':
       return 'The investment plan has no contingency: it takes its estimate for what will be spent. A usual allowance depends on how far the estimate has been worked out.';
+    case 'not all written off':
+      return `The shares of the capital that the plan writes off add up to ${shortNumber(String(caution.percent), 4)} %, not 100 %. What is left over is taken off the last profit.`;
     case 'effluent below nothing':
       return `${caution.route}: the water balance leaves ${shortNumber(caution.value, 4)} m³ of effluent a tonne, which cannot be. Fresh water is too low for what evaporates and leaves with residues.`;
     case 'unpriced additive':

@@ -16,6 +16,7 @@ export function drawingPhrase(
   const range = [...new Set([carried[0] ?? 0, carried.at(-1) ?? 0])].map(number).join(' to ');
   const rest = yearly.length === drawn.length ? '' : ', the other inputs once';
   const subject = yearly.length === 1 ? '1 input' : `${String(yearly.length)} inputs`;
-  const whole = isPresentValue ? `a plan of ${String(years)} years` : `mean of ${String(years)} years`;
-  return `${whole}; ${subject} drawn anew each year with ${range} of a departure carried over${rest}`;
+  const whole = isPresentValue ? `years 0 to ${String(years - 1)} of the plan` : `mean of ${String(years)} years`;
+  const tax = isPresentValue ? '; each year taxed as if the years before had had its prices' : '';
+  return `${whole}; ${subject} drawn anew each year with ${range} of a departure carried over${rest}${tax}`;
 }

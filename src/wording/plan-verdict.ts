@@ -1,5 +1,7 @@
 import type { Swing } from '../study/sensitivity.ts';
 import type { PlanResults } from '../study/investment/plan-results.ts';
+import { type TrialSummary, toldPercentiles } from '../study/uncertainty/trial-summary.ts';
+import { drawingPhrase } from './drawing-phrase.ts';
 import { formatNumber } from './number-format.ts';
 import { unitLabel } from './unit-label.ts';
 
@@ -7,8 +9,8 @@ import { unitLabel } from './unit-label.ts';
 export interface PlanDoubts {
   /** Swings of the present value, largest first. */
   readonly swings: readonly Swing[];
-  /** Share of trials in which the present value is above nothing; null where none were drawn. */
-  readonly aboveNothing: number | null;
+  /** Trials of the present value; null where none were drawn. */
+  readonly trials: TrialSummary | null;
 }
 
 /** A plan in one paragraph: what is invested, what it returns, how sure, and what would undo it. `currency` is the code of the case. */
@@ -16,8 +18,8 @@ export function planVerdict(results: PlanResults, doubts: PlanDoubts, currency: 
   return [
     spentSentence(results, currency, locale),
     returnSentence(results, currency, locale),
-    sureSentence(doubts, locale),
-    undoSentence(doubts, locale),
+    sureSentence(doubts, currency, locale),
+    undoSentence(results, doubts, locale),
     ...conditions(results),
   ]
     .filter((sentence) => sentence !== '')
@@ -42,7 +44,7 @@ function spentSentence(
 }
 
 function returnSentence(results: PlanResults, currency: string, locale: string): string {
-  const { npv, rates, discountedPayback } = results;
+  const { npv, rates, plan, discountedPayback } = results;
   const rate = rateWords(results, locale);
   if (!Number.isFinite(npv)) return 'Its present value cannot be worked out yet.';
   const word = npv >= 0 ? 'more' : 'less';
@@ -50,7 +52,7 @@ function returnSentence(results: PlanResults, currency: string, locale: string):
     discountedPayback === null
       ? 'it is not paid back within the plan'
       : `it is paid back after ${formatNumber(discountedPayback, { locale, decimals: 1 })} years, interest counted`;
-  return `At ${percent(rates.used, locale, 2)} it returns ${millions(Math.abs(npv), locale)} million ${currency} ${word} than it costs; ${rate}; ${back}.`;
+  return `At ${percent(rates.used, locale, 2)} ${plan.money} it returns ${millions(Math.abs(npv), locale)} million ${currency} ${word} than it costs; ${rate}; ${back}.`;
 }
 
 /** Every internal rate of return by name, or that there is none. */
@@ -63,29 +65,55 @@ export function rateWords({ internal }: Pick<PlanResults, 'internal'>, locale: s
   if (told.length === 0) return 'it has no internal rate of return';
   return told.length === 1
     ? `its internal rate of return is ${told[0] ?? ''}`
-    : `it has ${String(told.length)} internal rates of return, ${told.join(' and ')}, so none of them ranks it`;
+    : `it has ${String(told.length)} internal rates of return, ${listed(told)}, so none of them ranks it`;
 }
 
-function sureSentence({ aboveNothing }: PlanDoubts, locale: string): string {
-  if (aboveNothing === null) return '';
-  return `It ends above nothing in ${formatNumber(aboveNothing * 100, { locale, decimals: 0 })} of 100 trials.`;
+function listed(words: readonly string[]): string {
+  return words.length < 3 ? words.join(' and ') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+}
+
+/** The middle of the trials stands beside the chance: figures in force may lie near an end of what is drawn. */
+function sureSentence({ trials }: PlanDoubts, currency: string, locale: string): string {
+  if (trials === null) return '';
+  const middle = trials.results[0]?.percentiles[toldPercentiles.indexOf(50)] ?? NaN;
+  const whose = trials.isUsual
+    ? 'of usual ranges of shared inputs, for nobody has said what is uncertain'
+    : `of what is said to be uncertain (${drawingPhrase(trials, locale)})`;
+  return `In trials ${whose}, it ends above nothing in ${ofHundred(1 - trials.belowNothing.share, locale)} of 100; half of them end below ${millions(middle, locale)} million ${currency}.`;
+}
+
+/** A chance in whole numbers of 100; what only rounds to all or none of them is not told as such. */
+export function ofHundred(share: number, locale: string): string {
+  if (share > 0.995 && share < 1) return 'more than 99';
+  if (share > 0 && share < 0.005) return 'less than 1';
+  return formatNumber(share * 100, { locale, decimals: 0 });
 }
 
 const mostNamed = 3;
 
-function undoSentence({ swings }: PlanDoubts, locale: string): string {
-  const turning = swings.filter(({ flips }) => flips).slice(0, mostNamed);
-  if (turning.length === 0) return 'No single input undoes it within its usual range.';
+function undoSentence(results: PlanResults, { swings }: PlanDoubts, locale: string): string {
+  const turning = swings.filter((swing) => swing.flips && !isTwin(swing.id, results)).slice(0, mostNamed);
+  const isLoss = results.npv < 0;
+  if (turning.length === 0)
+    return isLoss
+      ? 'No single input would rescue it within its usual range.'
+      : 'No single input undoes it within its usual range.';
   const named = turning.map(
     ({ label, where, low, high, unit }) =>
       `${label}${where === '' ? '' : ` (${where})`}, ${formatNumber(low, { locale, significant: 4 })} to ${formatNumber(high, { locale, significant: 4 })}${unitLabel(unit) === '' ? '' : ` ${unitLabel(unit)}`}`,
   );
-  return `What could turn it, each within its usual range: ${named.join('; ')}.`;
+  return `What could ${isLoss ? 'rescue' : 'undo'} it, each within its usual range: ${named.join('; ')}.`;
 }
 
-function conditions({ plan, rates }: PlanResults): readonly string[] {
+/** Both routes run the same paper machine: a figure of it that moves in one route alone would turn nothing that could happen. */
+function isTwin(id: string, { base, project }: PlanResults): boolean {
+  return [base.id, project.id].some((route) => id.startsWith(`${route}.machine.`));
+}
+
+function conditions({ plan, rates, priceYear }: PlanResults): readonly string[] {
+  const held = priceYear === plan.start ? '' : `, prices of ${priceYear} taken to hold in ${plan.start}`;
   const terms =
-    plan.money === 'real' ? 'Real terms, in money of the price year' : 'Nominal terms, in the money of each year';
+    plan.money === 'real' ? `Real terms, in money of ${priceYear}` : `Nominal terms, in the money of each year${held}`;
   return [
     `${terms}; before financing; if both routes make the same product.`,
     rates.inflation === 0 ? 'General inflation is nothing, so real and nominal are the same.' : '',

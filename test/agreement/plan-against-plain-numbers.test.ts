@@ -69,6 +69,8 @@ function inProgram(plan: Partial<InvestmentPlan>, figures: Figures): { flows: re
   const text = JSON.stringify({
     ...story,
     investment: {
+      from: 'virgin',
+      to: 'recovered',
       start: '2027',
       operatesFrom: 2,
       items: [{ id: 'plant', label: 'Plant' }],

@@ -6,6 +6,7 @@ import { type Loose, at, problemsAfter, sample, sampleText, textOfFile } from '.
 const nameRoute = (content: Loose, name: string): void => {
   at(content, 'routes.1')['id'] = name;
   at(content, 'compare')['with'] = name;
+  at(content, 'investment')['to'] = name;
 };
 const nameLine = (content: Loose, name: string): void => {
   at(content, 'routes.1.lines.0')['id'] = name;

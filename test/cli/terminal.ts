@@ -16,6 +16,7 @@ export async function tonne(args: readonly string[], locale = 'en'): Promise<End
 
 // Tests run from the root of the project.
 export const demonstrationFile = 'examples/demonstration.tonne';
+export const planFile = 'examples/plan.tonne';
 
 /** What a command writes with --json. */
 export async function jsonOf(args: readonly string[]): Promise<unknown> {

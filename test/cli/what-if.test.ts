@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { demonstrationFile as file, tonne } from './terminal.ts';
+import { demonstrationFile as file, planFile, tonne } from './terminal.ts';
 
 interface Printed {
   readonly trials: number;
@@ -26,6 +26,34 @@ describe('uncertainty', () => {
     expect(out).toMatch(/^2,000 trials, seed 5; mean of 3 years; 8 inputs drawn anew each year with 0\.7/u);
     expect(out).toMatch(/difference\.total is below 0 in \d+\.\d % of the trials/u);
     expect(out).toContain('Ash of the board, at most 8 %: broken by recovered');
+  });
+
+  it('tells the worst years of a plan beside its present value, as they stand in the JSON', async () => {
+    const asked = ['uncertainty', planFile, '--result', 'investment.npv', '--trials', '2000'];
+    const [{ code, out }, json] = [await tonne(asked), await tonne([...asked, '--json'])];
+    const { worst } = JSON.parse(json.out) as {
+      worst: { year: readonly number[]; three: readonly number[]; negative: number };
+    };
+    // Percentiles told are the 5th, 10th, 50th, 90th and 95th.
+    const told = (values: readonly number[]): string =>
+      [values[1], values[2]]
+        .map((value, place) => {
+          const digits = Number((value ?? NaN).toPrecision(6)).toLocaleString('en', { maximumFractionDigits: 6 });
+          return `P${place === 0 ? '10' : '50'} ${digits.replace('-', '\u2212')} €`;
+        })
+        .join(', ');
+
+    expect(code).toBe(0);
+    expect(out).toContain(
+      `Worst year of operation: ${told(worst.year)}; worst three running: ${told(worst.three)}; a year below nothing in ${(worst.negative * 100).toFixed(1)} % of the trials.`,
+    );
+  });
+
+  it('says nothing of worst years where the result is no present value', async () => {
+    const { out } = await tonne(['uncertainty', planFile, '--trials', '1000']);
+
+    expect(out).toContain('difference.total is below 0');
+    expect(out).not.toContain('Worst year');
   });
 
   it.each([

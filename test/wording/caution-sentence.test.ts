@@ -49,6 +49,10 @@ const everyKind: Told = {
     caution: { kind: 'unsuited to a drum', ...place, component: 'wire', share: 0.5 },
     says: 'Mill, Line: 0.5 % bale wire comes to the drum pulper. Wires must be off before a drum; a vat pulls them out on its rope.',
   },
+  'not all written off': {
+    caution: { kind: 'not all written off', about: 'investment.writtenOff.1', percent: 80 },
+    says: 'The shares of the capital that the plan writes off add up to 80 %, not 100 %. What is left over is taken off the last profit.',
+  },
   'no contingency': {
     caution: { kind: 'no contingency', about: 'investment.contingency' },
     says: 'The investment plan has no contingency: it takes its estimate for what will be spent. A usual allowance depends on how far the estimate has been worked out.',

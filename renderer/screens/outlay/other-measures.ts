@@ -43,7 +43,7 @@ export function otherMeasures(results: PlanResults, numbers: NumberStyle): reado
     {
       name: 'Levelised saving',
       text: `${money(levelised.saving)} ${perTonne}`,
-      note: 'has to be larger than the cost',
+      note: 'has to be larger than the cost, both before tax',
     },
     ...[breakEvens.tonnes, ...breakEvens.fibre].flatMap((found) =>
       found === null ? [] : [breakEvenMeasure(found, locale)],

@@ -3,6 +3,7 @@ import type { Sensitivity, BreakEven, TrialSummary, WhatIfTable } from '../../..
 import type { ScenariosAnswer, SwingsAnswer, SwingsQuestion, TableQuestion } from '../../engine/messages.ts';
 import type { TrialCrew } from '../../engine/trials/trial-crew.ts';
 import type { Book } from '../../session/book.svelte.ts';
+import { resultInForce } from '../../session/what-if-place.svelte.ts';
 
 /** How many inputs are asked where the routes tie. */
 const tiesAsked = 12;
@@ -16,7 +17,7 @@ export interface TrialProgress {
 /** What the page of what-ifs shows, asked anew after every edit; older answers stay on the page until newer ones come. */
 export class WhatIfDesk {
   readonly #book: Book;
-  readonly #crew: TrialCrew;
+  readonly #crew: Pick<TrialCrew, 'run' | 'stop'>;
   #swings = $state.raw<SwingsAnswer | null>(null);
   #table = $state.raw<WhatIfTable | null>(null);
   #scenarios = $state.raw<ScenariosAnswer | null>(null);
@@ -25,7 +26,7 @@ export class WhatIfDesk {
   #isStopped = $state.raw(false);
   #refusal = $state.raw<readonly string[]>([]);
 
-  constructor(book: Book, crew: TrialCrew) {
+  constructor(book: Book, crew: Pick<TrialCrew, 'run' | 'stop'>) {
     this.#book = book;
     this.#crew = crew;
   }
@@ -65,6 +66,9 @@ export class WhatIfDesk {
     return this.#refusal;
   }
 
+  /** The result under test: the one chosen, as long as the case has it. */
+  readonly result = $derived.by(() => resultInForce(this.#book.whatIfPlace.result, this.#book.session.spread?.capital));
+
   /** Inputs of the table: those chosen, else the two that move the result most. */
   readonly sides = $derived.by((): { readonly across: string; readonly down: string } | null => {
     const { across, down } = this.#book.whatIfPlace;
@@ -90,7 +94,7 @@ export class WhatIfDesk {
   }
 
   /** Draws the trials; a newer call stops an older one. */
-  async drawTrials(result: string = this.#book.whatIfPlace.result): Promise<void> {
+  async drawTrials(result: string = this.result): Promise<void> {
     const { session } = this.#book;
     this.#isStopped = false;
     const mine = { done: 0, of: 0 };

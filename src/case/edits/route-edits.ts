@@ -24,11 +24,14 @@ export function removeRoute(content: Case, routeId: string): Case {
   const right = routes.some((route) => route.id === other)
     ? other
     : (routes.find((route) => route.id !== left)?.id ?? second.id);
-  const { limits, ...rest } = content;
+  const { limits, investment, ...rest } = content;
+  // A plan goes with either of its routes.
+  const isPlanned = investment !== undefined && investment.from !== routeId && investment.to !== routeId;
   const kept = (limits ?? []).filter((limit) => limit.route !== routeId);
   return {
     ...rest,
     ...(kept.length === 0 ? {} : { limits: kept }),
+    ...(isPlanned ? { investment } : {}),
     routes,
     compare: { base: left, with: right },
     inputs: withoutInputsOf(content.inputs, routeId),

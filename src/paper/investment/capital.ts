@@ -17,7 +17,9 @@ export interface Capital {
 
 export function capitalOf(sheet: PlanSheet): Capital {
   const { plan, years, inMoney } = sheet;
-  const contingency = planInput(sheet, 'contingency', 'Contingency', '1', { entry: '%' }).plus(constant('1'));
+  const contingency = planInput(sheet, 'contingency', 'Contingency', '1', { entry: '%', high: '30' }).plus(
+    constant('1'),
+  );
   const bare = years.map((year) => {
     const items = plan.items.flatMap(
       ({ id, label }) => yearInput(sheet, `item.${id}`, label, year, unitOf(sheet)) ?? [],

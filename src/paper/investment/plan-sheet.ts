@@ -82,9 +82,10 @@ export function planInput(
     readonly high?: string;
     readonly entry?: string;
     readonly most?: string;
+    readonly above?: string;
   } = {},
 ): Quantity {
-  const { value = '0', low = value, high = value, entry, most } = more;
+  const { value = '0', low = value, high = value, entry, most, above } = more;
   return sheet.input({
     id: `investment.${id}`,
     label,
@@ -100,7 +101,9 @@ export function planInput(
       value === '0' ? 'none entered' : undefined,
     ),
     allowed:
-      entry === '%' && most === undefined ? fraction : { ...notNegative, ...(most === undefined ? {} : { most }) },
+      entry === '%' && most === undefined
+        ? fraction
+        : { ...(above === undefined ? notNegative : { above }), ...(most === undefined ? {} : { most }) },
   });
 }
 

@@ -19,6 +19,7 @@ export function writeOff(sheet: PlanSheet, { basis, replaced }: Capital): WriteO
     low: '5',
     high: '25',
     most: '50',
+    above: '0',
   });
   const parts = [mainWriteOff(sheet, basis, life)];
   const sums = [basis];
@@ -62,6 +63,7 @@ function mainWriteOff(sheet: PlanSheet, basis: Quantity, life: Quantity): ByYear
     low: '1',
     high: '3',
     most: '5',
+    above: '0',
   });
   const amounts: (Quantity | null)[] = [];
   let book = basis;

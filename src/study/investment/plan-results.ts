@@ -23,6 +23,7 @@ export interface PlanRowFigures {
 /** What an investment plan comes to. Money in the currency of the case, in the terms of the plan; rates as fractions; before financing. */
 export interface PlanResults {
   readonly plan: InvestmentPlan;
+  readonly priceYear: string;
   readonly base: { readonly id: string; readonly label: string };
   readonly project: { readonly id: string; readonly label: string };
   /** Calendar years of year 0 and on. */
@@ -52,7 +53,7 @@ export interface PlanResults {
   readonly discountedPayback: number | null;
   /** Null where nothing is spent. */
   readonly index: number | null;
-  /** Per tonne of product made from the first year of operation on: all but the saving, and the saving. */
+  /** Per tonne of product made from the first year of operation on, before tax: all but the saving, and the saving. */
   readonly levelised: { readonly cost: number; readonly saving: number };
   /** Annual tonnes, and prices of fibre, at which the present value is nothing. */
   readonly breakEvens: { readonly tonnes: BreakEven | null; readonly fibre: readonly BreakEven[] };
@@ -68,13 +69,14 @@ export function planResults(open: OpenCase): PlanResults | null {
   const flows = figures('flow');
   const rates = ratesOf(open, plan);
   const spent = figures('capital').map((value) => -value);
-  const saving = figures('saving');
+  const [saving, tax] = [figures('saving'), figures('tax')];
   const tonnes = years.map((year) => (year < plan.operatesFrom ? 0 : values.number('product.tonnes')));
   const levelised = (money: readonly number[]): number => levelisedCost(money, tonnes, rates.used) ?? NaN;
   return {
     plan,
-    base: routeOf(open, content.compare.base),
-    project: routeOf(open, content.compare.with),
+    priceYear: content.priceYear,
+    base: routeOf(open, plan.from),
+    project: routeOf(open, plan.to),
     calendar: years.map((year) => String(Number(plan.start) + year)),
     rows: planRows.map(({ id, label }) => ({
       id,
@@ -96,7 +98,10 @@ export function planResults(open: OpenCase): PlanResults | null {
     payback: payback(flows),
     discountedPayback: payback(flows, rates.used),
     index: profitabilityIndex(flows, spent, rates.used),
-    levelised: { cost: levelised(flows.map((flow, year) => (saving[year] ?? 0) - flow)), saving: levelised(saving) },
+    levelised: {
+      cost: levelised(flows.map((flow, year) => (saving[year] ?? 0) + (tax[year] ?? 0) - flow)),
+      saving: levelised(saving),
+    },
     breakEvens: breakEvensOf(open),
   };
 }

@@ -13,6 +13,8 @@ export function startPlan({ content, values }: OpenCase): Outcome<OpenCase> {
   return workOut({
     ...content,
     investment: {
+      from: content.compare.base,
+      to: content.compare.with,
       start: String(Number(content.priceYear) + 1),
       years: usualYears,
       operatesFrom: 1,

@@ -2,6 +2,7 @@ import type { Problem } from '../../case/problem.ts';
 import type { Scenario } from '../../case/what-if.ts';
 import { type InputDeclaration, inForce } from '../../kernel/graph/input-declaration.ts';
 import { nodeNamed } from '../../kernel/graph/graph.ts';
+import { npvId } from '../investment/npv-id.ts';
 import { type LimitReading, limitReadings } from '../limits/limit-readings.ts';
 import type { OpenCase } from '../open-case.ts';
 import { ScenarioDesk } from './scenario-desk.ts';
@@ -31,7 +32,7 @@ export interface ScenarioInputRow {
 export interface ScenarioResultRow {
   readonly id: string;
   readonly label: string;
-  /** Label of the route it belongs to; "" for a difference. */
+  /** Label of the route it belongs to; "" for a difference and for the plan. */
   readonly where: string;
   readonly unit: string;
 }
@@ -101,6 +102,8 @@ function resultRows({ content, model }: OpenCase): readonly ScenarioResultRow[] 
     `${base}.footprint.total`,
     `${other}.footprint.total`,
     'difference.footprint.total',
+    // In the model only where there is an investment plan.
+    npvId,
   ];
   return ids
     .filter((id) => model.graph.positions.has(id))

@@ -20,9 +20,12 @@ export function madeUp(flows: readonly number[], change: Partial<PlanResults> = 
   const cumulative = flows.map((flow) => (sum += flow));
   const calendar = flows.map((_, year) => String(2030 + year));
   return {
+    priceYear: '2030',
     plan: {
       start: '2030',
       years: flows.length - 1,
+      from: 'virgin',
+      to: 'recovered',
       operatesFrom: 1,
       money: 'real',
       items: [{ id: 'line', label: 'Line' }],

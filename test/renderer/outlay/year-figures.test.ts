@@ -74,11 +74,11 @@ describe('a figure of the plan in its slot', () => {
 
   it('is not doubted for lying outside a usual range that is a single point', () => {
     const given = planFigureView(spread.inputs, {
-      id: 'investment.contingency',
-      label: 'Contingency',
-      unit: '%',
-      isMoney: false,
+      id: 'investment.disposal',
+      label: 'Value at the end',
+      unit: 'EUR',
+      isMoney: true,
     });
-    expect(given).toMatchObject({ value: '16', low: null, high: null });
+    expect(given).toMatchObject({ value: '1.00', low: null, high: null });
   });
 });

@@ -11,14 +11,19 @@ const grid: CellGrid = { left: 10, top: 20, width: 300, height: 60, columns: 3, 
 
 describe('tints', () => {
   it('go in thirds of the largest size, centred on nothing', () => {
-    const steps = [1, 30, 31, 60, 61, 90].map((value) => tintOf(value, 90)?.step);
+    const steps = [1, 30, 31, 60, 61, 90].map((value) => tintOf(value, 90, true)?.step);
     expect(steps).toEqual([1, 1, 2, 2, 3, 3]);
-    expect(tintOf(-61, 90)).toEqual({ side: 'with', step: 3 });
+    expect(tintOf(-61, 90, true)).toEqual({ side: 'with', step: 3 });
+  });
+
+  it('change sides where the route compared wins above nothing', () => {
+    expect([-61, -1, 1, 61].map((value) => tintOf(value, 90, false)?.side)).toEqual(['base', 'base', 'with', 'with']);
+    expect(tintOf(61, 90, false)).toEqual({ side: 'with', step: 3 });
   });
 
   it('give nothing to nothing and to what cannot be', () => {
-    expect(tintOf(0, 90)).toBeNull();
-    expect(tintOf(Number.NaN, 90)).toBeNull();
+    expect(tintOf(0, 90, true)).toBeNull();
+    expect(tintOf(Number.NaN, 90, true)).toBeNull();
     expect(largestSize([[Number.NaN, -90], [30]])).toBe(90);
   });
 
@@ -56,7 +61,7 @@ describe('places in the map', () => {
 
 describe('the map', () => {
   it('writes a number into each cell, marks broken limits at the corner and today with an outline', () => {
-    const layout = layOutHeat(smallTable, grid, String);
+    const layout = layOutHeat(smallTable, grid, String, true);
 
     expect(layout.numbers.map(({ text }) => text)).toEqual(['-90', '-30', '', '-60', '0', '30']);
     expect(layout.numbers.find(({ isToday }) => isToday)?.text).toBe('-60');
@@ -67,9 +72,17 @@ describe('the map', () => {
     expect(layout.contour).toBe('M160.0 35.0L210.0 65.0');
   });
 
+  it('dresses cells and their patterns as the sides that win there, which a present value turns round', () => {
+    const layout = layOutHeat(smallTable, grid, String, false);
+
+    expect([...layout.tints.keys()].sort()).toEqual(['base-1', 'base-2', 'base-3', 'even', 'void', 'with-1']);
+    // The only cell above nothing is the right upper one.
+    expect(layout.sides.get('with')).toBe('M210 20H310V50H210Z');
+  });
+
   it('leaves numbers out where one of them would not fit, and stripes cells that are too small for a corner', () => {
-    expect(layOutHeat(smallTable, { ...grid, width: 60 }, String).numbers).toEqual([]);
-    const low = layOutHeat(smallTable, { ...grid, height: 20 }, String);
+    expect(layOutHeat(smallTable, { ...grid, width: 60 }, String, true).numbers).toEqual([]);
+    const low = layOutHeat(smallTable, { ...grid, height: 20 }, String, true);
     expect(low.numbers).toEqual([]);
     expect(low.broken).toEqual({ path: 'M210 20H310V30H210Z', isCorner: false });
     expect(low.seams).toBe('');
@@ -77,7 +90,7 @@ describe('the map', () => {
 
   it('draws ten thousand cells with few paths and few boxes', () => {
     const table = plane(101);
-    const layout = layOutHeat(table, { ...grid, columns: 101, rows: 101 }, String);
+    const layout = layOutHeat(table, { ...grid, columns: 101, rows: 101 }, String, true);
     const boxes = [...layout.tints.values()].join('').match(/M/gu)?.length ?? 0;
 
     expect(layout.tints.size).toBeLessThanOrEqual(7);

@@ -5,9 +5,19 @@ import { copiedScenario } from '../../../renderer/screens/what-if/lower/scenario
 import { resultRows } from '../../../renderer/screens/what-if/lower/scenarios/result-rows.ts';
 import { scenarioCells } from '../../../renderer/screens/what-if/lower/scenarios/scenario-cells.ts';
 import { inputRows } from '../../../renderer/screens/what-if/lower/scenarios/scenario-rows.ts';
-import { type OpenCase, caseText, editStructure, scenarioTable, sensitivity, spreadOf } from '../../../src/index.ts';
+import {
+  type OpenCase,
+  caseText,
+  changeInput,
+  editStructure,
+  openCase,
+  scenarioTable,
+  sensitivity,
+  spreadOf,
+} from '../../../src/index.ts';
 import { writtenWhatIfs } from '../../../renderer/screens/what-if/lower/written-what-ifs.ts';
 import { demonstration, valueOf } from '../../examples/demonstration.ts';
+import { planText } from '../outlay/plan-case.ts';
 
 const open = demonstration();
 const numbers = new NumberStyle('en-GB', 'EUR');
@@ -165,5 +175,28 @@ describe('a copy of a scenario', () => {
 
     expect(copy).toEqual({ ...first, id: 'pulp-falls-copy-2', label: 'Pulp falls (copy)' });
     expect(copiedScenario({ ...first!, label: 'y'.repeat(200) }, []).label).toHaveLength(200);
+  });
+});
+
+describe('the present value of the plan', () => {
+  const plan = valueOf(openCase(planText));
+  const row = resultRows(scenarioTable(plan), numbers).find(({ id }) => id === 'investment.npv');
+  const millionOf = (from: OpenCase) => Math.round(from.values.number('investment.npv') / 1e4) / 100;
+
+  it('has a row in millions where there is a plan, and none where there is not', () => {
+    expect(row).toMatchObject({ where: '', unit: '€ million', decimals: 2 });
+    expect(resultRows(table, numbers).map(({ id }) => id)).not.toContain('investment.npv');
+  });
+
+  it('is that of the case, and in a scenario what typing its figures would give', () => {
+    const [first] = plan.content.scenarios ?? [];
+    const typed = Object.entries(first?.inputs ?? {}).reduce(
+      (open, [id, { value }]) => valueOf(changeInput(open, id, value)),
+      plan,
+    );
+
+    expect(row?.values[0]).toBe(millionOf(plan));
+    expect(row?.values[1]).toBe(millionOf(typed));
+    expect(row?.values[1]).not.toBe(row?.values[0]);
   });
 });

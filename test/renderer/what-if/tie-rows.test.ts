@@ -57,6 +57,16 @@ describe('the rows of ties', () => {
     expect(row({ crossings: [12] }, -216, 'difference.footprint.total')?.wins).toBe('virgin emits less above');
   });
 
+  it('say whether the plan pays or loses beyond the point where it earns nothing', () => {
+    const plan = (base: number, crossing: number) => row({ crossings: [crossing] }, base, 'investment.npv')?.wins;
+
+    // A plan of a present value above nothing pays today.
+    expect(plan(38.7e6, 8)).toBe('the plan loses below');
+    expect(plan(38.7e6, 12)).toBe('the plan loses above');
+    expect(plan(-38.7e6, 12)).toBe('the plan pays above');
+    expect(row({ crossings: [12, 30] }, -1, 'investment.npv')?.wins).toBe('the plan pays from 12 to 30');
+  });
+
   it('list all ties, and say how far the nearest one holds', () => {
     expect(row({ crossings: [4, 12, 30] })).toMatchObject({
       ties: ['4', '12', '30'],
@@ -112,9 +122,13 @@ describe('a scenario made of a tie', () => {
 });
 
 describe('the ties as cells', () => {
+  it('are headed as on the page', () => {
+    expect(tieCells([], [], 'nothing at')[0]?.[3]).toBe('nothing at');
+  });
+
   it('have a row for every tie, and words only where there is none', () => {
     const several = [tie({ crossings: [4, 12] }), tie({ id: 'price.carbon' })];
-    const cells = tieCells(tieRows(several, { ...today, base: -60 }, spread, numbers), several);
+    const cells = tieCells(tieRows(several, { ...today, base: -60 }, spread, numbers), several, 'ties at');
 
     expect(cells.map((line) => line[3])).toEqual(['ties at', 4, 12, 'none']);
     expect(new Set(cells.map(({ length }) => length))).toEqual(new Set([8]));

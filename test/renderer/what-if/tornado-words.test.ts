@@ -5,10 +5,14 @@ import { fullName, inputName, shortWhere } from '../../../renderer/screens/what-
 import { isJudgedByPerson } from '../../../renderer/screens/what-if/tornado/judged-by-person.ts';
 import { methodWords } from '../../../renderer/screens/what-if/tornado/method-words.ts';
 import { restsWords } from '../../../renderer/screens/what-if/tornado/rests-words.ts';
+import { planTerms } from '../../../renderer/screens/what-if/tornado/plan-terms.ts';
 import { resultWords } from '../../../renderer/screens/what-if/tornado/result-words.ts';
+import { shownSensitivity } from '../../../renderer/screens/what-if/tornado/shown-sensitivity.ts';
 import { swingCells } from '../../../renderer/screens/what-if/tornado/swing-cells.ts';
 import { swingNote } from '../../../renderer/screens/what-if/tornado/swing-note.ts';
+import { winningSide } from '../../../renderer/screens/what-if/tornado/winning-side.ts';
 import { verdictOf } from '../../../renderer/screens/what-if/tornado/verdict.ts';
+import { planText } from '../outlay/plan-case.ts';
 import { demonstrationSpread } from '../open-demonstration.ts';
 import { sensitivityOf, swing } from './swings.ts';
 
@@ -117,6 +121,50 @@ describe('figures and words beside them', () => {
       baseWins: 'virgin cheaper',
     });
     expect(resultWords('difference.footprint.total', spread, numbers).withWins).toBe('recovered emits less');
+  });
+
+  it('says of a present value what the plan does, in millions of the currency of the case', () => {
+    expect(resultWords('investment.npv', spread, new NumberStyle('en', 'EUR'))).toMatchObject({
+      kind: 'present value',
+      unit: '€ million',
+      scale: 1e6,
+      sign: false,
+      withWins: 'the plan pays',
+      baseWins: 'the plan loses',
+      neither: 'the plan pays nothing',
+    });
+    expect(resultWords('investment.npv', spread, new NumberStyle('en', 'SEK')).unit).toBe('kr million');
+  });
+
+  it('lets the route compared win below nothing by a difference, and above by a present value', () => {
+    const wins = (result: string) =>
+      [-1, 0, 1, Number.NaN].map((value) =>
+        winningSide(value, resultWords(result, spread, new NumberStyle('en', 'EUR')).winsBelow),
+      );
+
+    expect(wins('difference.total')).toEqual(['with', null, 'base', null]);
+    expect(wins('difference.footprint.total')).toEqual(['with', null, 'base', null]);
+    expect(wins('investment.npv')).toEqual(['base', null, 'with', null]);
+  });
+
+  it('names beside a present value its money, its prices and that it stands before financing', () => {
+    const nominal = planText.replace('"money": "real"', '"money": "nominal"');
+    const year = { priceYear: '2024' };
+
+    expect(planTerms('investment.npv', planText, year)).toBe('real, prices of 2024, before financing');
+    expect(planTerms('investment.npv', nominal, year)).toBe('nominal, from prices of 2024, before financing');
+    expect(planTerms('difference.total', planText, year)).toBe('');
+    expect(planTerms('investment.npv', '{}', year)).toBe('before financing');
+  });
+
+  it('shows swings of money in millions, and the figures of the inputs as they are', () => {
+    const money = sensitivityOf([swing('price', 20e6, -140e6)], [swing('service', -70e6, -50e6, { convention: true })]);
+    const shown = shownSensitivity(money, { scale: 1e6 });
+
+    // From -140 to 20 over an input that goes from 10 to 30: 160 in all, -8 for each of its units.
+    expect(shown.judged[0]).toMatchObject({ low: 10, high: 30, atLow: 20, atHigh: -140, swing: 160, slope: -8 });
+    expect(shown.conventional[0]).toMatchObject({ atLow: -70, atHigh: -50 });
+    expect(shown.base).toBe(money.base / 1e6);
   });
 
   it('knows a range that a person set from the one the program has', () => {

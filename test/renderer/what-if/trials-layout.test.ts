@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { driverRows } from '../../../renderer/screens/what-if/trials/driver-rows.ts';
 import { layOutPicture } from '../../../renderer/screens/what-if/trials/picture-layout.ts';
 import { layOutSettling } from '../../../renderer/screens/what-if/trials/settling-layout.ts';
-import { figureRows, pictureCells } from '../../../renderer/screens/what-if/trials/trial-cells.ts';
+import { figureColumns, figureRows, pictureCells } from '../../../renderer/screens/what-if/trials/trial-cells.ts';
 import { NumberStyle } from '../../../renderer/numbers/number-style.ts';
 import { resultFigures } from '../../../renderer/screens/what-if/trials/result-figures.ts';
 import { toldPercentiles, type TrialSummary } from '../../../src/index.ts';
 import { demonstrationSpread } from '../open-demonstration.ts';
-import { demonstrationTrials } from './trials-summary.ts';
+import { demonstrationTrials, planTrials } from './trials-summary.ts';
 
 const trials = demonstrationTrials();
 const spread = demonstrationSpread();
@@ -24,7 +24,7 @@ function small(from = -20, percentiles: readonly number[] = [-18, -12, 0, 12, 18
 
 describe('the picture of the trials', () => {
   it('gives each bar to the route that wins there, and its height to how often', () => {
-    const layout = layOutPicture(small(), size);
+    const layout = layOutPicture(small(), size, true);
 
     expect(layout?.bars.map(({ side }) => side)).toEqual(['with', 'with', 'base', 'base']);
     // From the ground at 130 up to 20: a quarter of 110 is 27.5.
@@ -33,8 +33,18 @@ describe('the picture of the trials', () => {
     expect(layout?.zero).toBe(250);
   });
 
+  it('turns the sides round where the route compared wins above nothing', () => {
+    const layout = layOutPicture(small(), size, false);
+
+    expect(layout?.bars.map(({ side }) => side)).toEqual(['base', 'base', 'with', 'with']);
+    expect(layout?.areas).toEqual([
+      { side: 'base', path: 'M0.0 130.0L0.0 130.0L125.0 119.0L250.0 75.0V130.0Z' },
+      { side: 'with', path: 'M250.0 130.0L250.0 75.0L375.0 31.0L500.0 20.0V130.0Z' },
+    ]);
+  });
+
   it('runs from none to all of the trials, one area for each route', () => {
-    const layout = layOutPicture(small(), size);
+    const layout = layOutPicture(small(), size, true);
 
     // Shares 0, 0.1, 0.5, 0.9 and 1 of 110 pixels.
     expect(layout?.curve).toBe('M0.0 130.0L125.0 119.0L250.0 75.0L375.0 31.0L500.0 20.0');
@@ -45,22 +55,22 @@ describe('the picture of the trials', () => {
   });
 
   it('takes nothing in where it lies near, and says on which side it lies where it does not', () => {
-    const near = layOutPicture(small(10, [11, 12, 30, 48, 49]), size);
+    const near = layOutPicture(small(10, [11, 12, 30, 48, 49]), size, true);
     expect(near?.zero).toBe(0);
     expect(near?.bars.every(({ side }) => side === 'base')).toBe(true);
 
-    expect(layOutPicture(small(100, [101, 102, 120, 138, 139]), size)).toMatchObject({
+    expect(layOutPicture(small(100, [101, 102, 120, 138, 139]), size, true)).toMatchObject({
       zero: null,
       zeroLies: 'to the left',
     });
-    expect(layOutPicture(small(-140, [-139, -138, -120, -102, -101]), size)).toMatchObject({
+    expect(layOutPicture(small(-140, [-139, -138, -120, -102, -101]), size, true)).toMatchObject({
       zero: null,
       zeroLies: 'to the right',
     });
   });
 
   it('keeps the labels of the percentiles apart and inside, however near their lines stand', () => {
-    const marks = layOutPicture(small(-20, [-19.9, -19.8, -19.7, -19.6, 19]), size)?.marks ?? [];
+    const marks = layOutPicture(small(-20, [-19.9, -19.8, -19.7, -19.6, 19]), size, true)?.marks ?? [];
     const places = marks.map(({ place }) => place);
 
     expect(marks.map(({ name }) => name)).toEqual(['P10', 'P50', 'P90']);
@@ -71,14 +81,14 @@ describe('the picture of the trials', () => {
   });
 
   it('is not drawn where no trial could be worked out', () => {
-    expect(layOutPicture({ ...trials, histogram: { from: 0, width: 1, counts: [] } }, size)).toBeNull();
+    expect(layOutPicture({ ...trials, histogram: { from: 0, width: 1, counts: [] } }, size, true)).toBeNull();
   });
 
   it('shows every trial that was drawn', () => {
     const count = trials.histogram.counts.reduce((sum, each) => sum + each, 0);
 
     expect(count).toBe(trials.trials);
-    expect(layOutPicture(trials, size)?.bars).toHaveLength(trials.histogram.counts.length);
+    expect(layOutPicture(trials, size, true)?.bars).toHaveLength(trials.histogram.counts.length);
   });
 });
 
@@ -171,5 +181,48 @@ describe('the figures behind the picture', () => {
     expect(cells.length - start - 1).toBe(trials.histogram.counts.length);
     const counted = cells.slice(start + 1).reduce((sum, [, , count]) => sum + Number(count), 0);
     expect(counted).toBe(trials.trials);
+  });
+});
+
+describe('the figures of a present value', () => {
+  const ofPlan = planTrials();
+  const figures = resultFigures(ofPlan, spread, new NumberStyle('en', 'EUR'));
+  const names = figureColumns(ofPlan, figures).map(({ name }) => name);
+
+  it('stand alone, with the bad years of the plan beside them', () => {
+    expect(ofPlan.results).toHaveLength(1);
+    expect(names).toEqual(['present value', 'worst year', 'worst three']);
+  });
+
+  it('tell bad years by percentiles only', () => {
+    const rows = figureRows(ofPlan);
+
+    expect(rows.find(({ name }) => name === 'P10')?.values).toEqual([
+      ofPlan.results[0]?.percentiles[1],
+      ofPlan.worst?.year[1],
+      ofPlan.worst?.three[1],
+    ]);
+    expect(rows.find(({ name }) => name === 'mean')?.values).toHaveLength(1);
+  });
+
+  it('leave out three years running where the plan has none', () => {
+    const short = { ...ofPlan, worst: { year: [1, 2, 3, 4, 5], three: [], negative: 0 } };
+
+    expect(figureColumns(short, figures).map(({ name }) => name)).toEqual(['present value', 'worst year']);
+    expect(figureRows(short)[0]?.values).toHaveLength(2);
+  });
+
+  it('copy as cells, in millions', () => {
+    const cells = pictureCells(ofPlan, figures);
+    const share = (head: string) => cells.find(([first]) => first === head)?.[1];
+
+    expect(cells[0]).toEqual([
+      '€ million',
+      'present value',
+      'cash flow of the worst year of operation',
+      'cash flow of the worst three years of operation running',
+    ]);
+    expect(share('the plan earns more than it costs, share of trials')).toBe(1 - ofPlan.belowNothing.share);
+    expect(share('a year of operation below nothing, share of trials')).toBe(ofPlan.worst?.negative);
   });
 });

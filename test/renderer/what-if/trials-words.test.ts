@@ -12,8 +12,10 @@ import {
 } from '../../../renderer/screens/what-if/trials/trial-words.ts';
 import type { TrialSummary } from '../../../src/index.ts';
 import { settlingWords } from '../../../renderer/screens/what-if/trials/settling-words.ts';
+import { shownSummary } from '../../../renderer/screens/what-if/trials/shown-summary.ts';
+import { winningChance } from '../../../renderer/screens/what-if/trials/winning-chance.ts';
 import { demonstrationSpread } from '../open-demonstration.ts';
-import { demonstrationTrials, withoutUncertainty } from './trials-summary.ts';
+import { demonstrationTrials, planTrials, withoutUncertainty } from './trials-summary.ts';
 
 const spread = demonstrationSpread();
 const numbers = new NumberStyle('en', 'EUR');
@@ -62,7 +64,7 @@ describe('how sure one can be', () => {
     const chance = Math.round(trials.belowNothing.share * 100);
 
     expect(question(trials, figuresOf(trials))).toBe('How sure: recovered is cheaper in');
-    expect(answer(trials)).toBe(`${String(chance)} of 100`);
+    expect(answer(trials, figuresOf(trials))).toBe(`${String(chance)} of 100`);
   });
 
   it('asks of carbon whether it emits less, and says what a result leaves out', () => {
@@ -89,7 +91,7 @@ describe('how sure one can be', () => {
     const nothing = { ...trials, drawn: [] };
 
     expect(question(nothing, figuresOf(nothing))).toBe('How sure: nothing is said to be uncertain');
-    expect(answer(nothing)).toBe('');
+    expect(answer(nothing, figuresOf(nothing))).toBe('');
   });
 });
 
@@ -128,8 +130,70 @@ describe('what one has to reckon with', () => {
 
   it('is told in one sentence to those who do not see the picture', () => {
     expect(pictureSentence(withTails(-101, 26), figuresOf(withTails(-101, 26)), 'bars')).toBe(
-      `Histogram: recovered is cheaper in ${answer(trials)}. Half of the trials lie below 0 € a tonne; eight in ten lie from −101 to +26.`,
+      `Histogram: recovered is cheaper in ${answer(trials, figuresOf(trials))}. Half of the trials lie below 0 € a tonne; eight in ten lie from −101 to +26.`,
     );
+  });
+});
+
+describe('a present value', () => {
+  const ofPlan = planTrials();
+  const figures = figuresOf(ofPlan);
+
+  it('is asked whether the plan earns more than it costs, which it does above nothing', () => {
+    const sure = { ...ofPlan, belowNothing: { share: 0.12, standardError: 0.003 } };
+
+    expect(question(sure, figures)).toBe('How sure: the plan earns more than it costs in');
+    expect(answer(sure, figures)).toBe('88 of 100');
+    expect(winningChance(sure, { winsBelow: true })).toBe(0.12);
+  });
+
+  it('is told at either end with its sign, in millions', () => {
+    expect(tails(withTails(-3.44, 34.92, ofPlan))).toBe(
+      'One chance in ten of less than −3.4, one in ten of more than 34.9 € million.',
+    );
+  });
+
+  it('has one decimal at least, two where it spreads by less than a million, and no plus', () => {
+    const spreading = (deviation: number) =>
+      figuresOf({ ...ofPlan, results: ofPlan.results.map((each) => ({ ...each, deviation })) });
+
+    expect([140, 14, 1.4, 0.14].map((deviation) => spreading(deviation).decimals)).toEqual([1, 1, 1, 2]);
+    expect(figures.signed(5)).toBe('5.0');
+    expect([-10, 0, 2.5].map(figures.tick)).toEqual(['−10', '0', '2.5']);
+    expect(figuresOf(trials).tick(2.5)).toBe('+2.5');
+  });
+
+  it('is told to those who do not see the picture', () => {
+    expect(pictureSentence(withTails(-3.44, 34.92, ofPlan), figures, 'curve')).toBe(
+      `Cumulative curve: the plan earns more than it costs in ${answer(ofPlan, figures)}. Half of the trials lie below 0.0 € million; eight in ten lie from −3.4 to 34.9.`,
+    );
+  });
+
+  it('is drawn over the years of the plan, and is no mean of them', () => {
+    // The plan of the example has 15 years after year 0.
+    expect(drawnWords(ofPlan, numbers)).toBe(
+      'years 0 to 15 of the plan; prices anew each year, 0.7 of a departure carried over; the rest once',
+    );
+    expect(drawnWords({ ...ofPlan, years: 1, drawn: [drawn('EUR/t', 'once')] }, numbers)).toBe(
+      'everything drawn once for the plan',
+    );
+  });
+
+  it('is divided by a million with all that is counted like it, and nothing else', () => {
+    const [first] = ofPlan.results;
+    if (first === undefined) throw new Error('Trials tell of no result.');
+    const money = shownSummary(ofPlan, { scale: 1e-6 });
+
+    expect(money.results[0]?.mean).toBeCloseTo(first.mean * 1e6, 3);
+    expect(money.worst?.year[1]).toBeCloseTo((ofPlan.worst?.year[1] ?? Number.NaN) * 1e6, 3);
+    expect(money.worst?.negative).toBe(ofPlan.worst?.negative);
+    expect(money.belowNothing).toEqual(ofPlan.belowNothing);
+    expect(money.histogram.counts).toEqual(ofPlan.histogram.counts);
+    // The bins and the stops are of the same figures as the percentiles.
+    const { from, width, counts } = ofPlan.histogram;
+    expect(from).toBeLessThan(first.percentiles[0] ?? Number.NaN);
+    expect(from + width * counts.length).toBeGreaterThan(first.percentiles[4] ?? Number.NaN);
+    expect(ofPlan.convergence.at(-1)?.mean).toBeCloseTo(first.mean, 9);
   });
 });
 

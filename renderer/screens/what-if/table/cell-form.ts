@@ -6,6 +6,7 @@ function cellDecimals(largest: number): number {
   return largest >= 1 ? 1 : 2;
 }
 
-export function cellText(value: number, largest: number, locale: string): string {
-  return formatNumber(value, { locale, decimals: cellDecimals(largest), sign: true });
+/** `sign` writes a plus before what is above nothing. */
+export function cellText(value: number, largest: number, locale: string, sign: boolean): string {
+  return formatNumber(value, { locale, decimals: cellDecimals(largest), sign });
 }

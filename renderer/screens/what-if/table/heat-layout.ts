@@ -1,6 +1,7 @@
 import type { WhatIfTable } from '../../../../src/index.ts';
 import { type CellGrid, columnAt, middleAt, rowAt } from './cell-grid.ts';
 import { cellPaths, cornerPath, seamPath } from './cell-paths.ts';
+import { winningSide } from '../tornado/winning-side.ts';
 import { largestSize, tintOf } from './tint.ts';
 
 /** What a table looks like at one size, in pixels from its left top corner. */
@@ -32,12 +33,18 @@ const leastNumberHeight = 16;
 const leastCorner = 14;
 const leastOutline = 9;
 
-export function layOutHeat(table: WhatIfTable, grid: CellGrid, text: (value: number) => string): HeatLayout {
+/** `winsBelow` says whether the route compared wins in cells below nothing. */
+export function layOutHeat(
+  table: WhatIfTable,
+  grid: CellGrid,
+  text: (value: number) => string,
+  winsBelow: boolean,
+): HeatLayout {
   const { cells, across, down } = table;
   const largest = largestSize(cells);
   const valueAt = (row: number, column: number): number => cells[row]?.[column] ?? NaN;
   const tintAt = (row: number, column: number): string => {
-    const tint = tintOf(valueAt(row, column), largest);
+    const tint = tintOf(valueAt(row, column), largest, winsBelow);
     return tint === null ? (valueAt(row, column) === 0 ? 'even' : 'void') : `${tint.side}-${tint.step}`;
   };
   const isBroken = (row: number, column: number): boolean => (table.broken[row]?.[column]?.length ?? 0) > 0;
@@ -50,7 +57,7 @@ export function layOutHeat(table: WhatIfTable, grid: CellGrid, text: (value: num
   return {
     grid,
     tints: cellPaths(grid, tintAt),
-    sides: cellPaths(grid, (row, column) => tintOf(valueAt(row, column), largest)?.side ?? ''),
+    sides: cellPaths(grid, (row, column) => winningSide(valueAt(row, column), winsBelow) ?? ''),
     seams: cell.height >= leastNumberHeight ? seamPath(grid) : '',
     contour: table.contour.map(({ from, to }) => `M${point(from)}L${point(to)}`).join(''),
     broken: {

@@ -17,7 +17,7 @@ export function readoutOf(
   const value = table.cells[cell.row]?.[cell.column] ?? NaN;
   const broken = (table.broken[cell.row]?.[cell.column] ?? []).map(({ label }) => label);
   const result = Number.isFinite(value)
-    ? `${formatNumber(value, { locale, decimals: words.decimals, sign: true })} ${words.unit}`
+    ? `${formatNumber(value, { locale, decimals: words.decimals, sign: words.sign })} ${words.unit}`
     : 'cannot be';
   const breaks = broken.length === 0 ? '' : `; breaks ${broken.join(', ')}`;
   return `across ${figures.across[cell.column] ?? ''}, down ${figures.down[cell.row] ?? ''}: ${result}${breaks}`;

@@ -4,6 +4,7 @@ import { lowerFirst } from '../../../numbers/letter-case.ts';
 import type { NumberStyle } from '../../../numbers/number-style.ts';
 import { inputName } from '../tornado/input-name.ts';
 import { type ResultWords, routeWords } from '../tornado/result-words.ts';
+import { winningSide } from '../tornado/winning-side.ts';
 
 /** What stands along one side: the unit by itself, so that it is never cut. */
 export interface SideName {
@@ -24,8 +25,9 @@ export function sideWords({ name, unit }: SideName): string {
   return unit === '' ? name : `${name}, ${unit}`;
 }
 
-/** "€/t, recovered less virgin". */
-export function basisWords(words: ResultWords, spread: Spread): string {
+/** "€/t, recovered less virgin"; of a present value, which is no difference, its terms: "€ million, real, prices of 2024, before financing". */
+export function basisWords(words: ResultWords, spread: Spread, terms: string): string {
+  if (terms !== '') return `${words.unit}, ${terms}`;
   const { base, other } = routeWords(spread);
   return `${words.unit}, ${other} less ${base}`;
 }
@@ -33,16 +35,16 @@ export function basisWords(words: ResultWords, spread: Spread): string {
 /** The main finding in a sentence: who wins in how many cells, and what stands today. */
 export function tableFinding(table: WhatIfTable, words: ResultWords, spread: Spread, locale: string): string {
   const values = table.cells.flat();
-  const below = values.filter((value) => value < 0).length;
-  const above = values.filter((value) => value > 0).length;
+  const sides = values.map((value) => winningSide(value, words.winsBelow));
+  const count = (side: 'with' | 'base'): number => sides.filter((each) => each === side).length;
   const names = [table.across, table.down].map((side) => lowerFirst(inputName(side, spread)));
   const won = [
-    below > 0 ? `${words.withWins} in ${String(below)}` : '',
-    above > 0 ? `${words.baseWins} in ${String(above)}` : '',
+    count('with') > 0 ? `${words.withWins} in ${String(count('with'))}` : '',
+    count('base') > 0 ? `${words.baseWins} in ${String(count('base'))}` : '',
   ].filter((part) => part !== '');
   const found = won.length === 0 ? 'nothing can be worked out' : `${won.join(', ')} of ${String(values.length)} cells`;
   const today = table.cells[table.down.today]?.[table.across.today] ?? NaN;
-  const form = { locale, decimals: words.decimals, sign: true };
+  const form = { locale, decimals: words.decimals, sign: words.sign };
   return `Over ${names.join(' and ')}: ${found}; as today ${formatNumber(today, form)} ${words.unit}.`;
 }
 

@@ -15,14 +15,17 @@ function usualWords({ isUsual, drawn }: TrialSummary): string {
   return `nobody has said what is uncertain: usual ranges of ${inputs} drawn`;
 }
 
-function yearWords({ drawn: all, years }: TrialSummary, numbers: NumberStyle): string {
+function yearWords({ drawn: all, years, isPresentValue }: TrialSummary, numbers: NumberStyle): string {
   const drawn = all.filter(({ reaches }) => reaches);
   const yearly = drawn.filter((each) => each.drawn === 'yearly');
   if (drawn.length === 0) return all.length === 0 ? 'nothing is drawn' : 'nothing that is drawn moves it';
-  if (yearly.length === 0) return 'everything drawn once, all years alike';
+  if (yearly.length === 0)
+    return isPresentValue ? 'everything drawn once for the plan' : 'everything drawn once, all years alike';
   if (years === 1) return 'one year';
   const rest = yearly.length < drawn.length ? '; the rest once' : '';
-  return `mean of ${String(years)} years; ${whoYearly(drawn, yearly, numbers)} anew each year, ${carried(yearly, numbers)}${rest}`;
+  // Years of a plan are counted from 0.
+  const whole = isPresentValue ? `years 0 to ${String(years - 1)} of the plan` : `mean of ${String(years)} years`;
+  return `${whole}; ${whoYearly(drawn, yearly, numbers)} anew each year, ${carried(yearly, numbers)}${rest}`;
 }
 
 /** "prices" where those drawn each year are all the prices there are and nothing else. */

@@ -1,8 +1,9 @@
 import { scaleLinear } from 'd3-scale';
 import type { TrialSummary } from '../../../../src/index.ts';
+import { type WinningSide, winningSide } from '../tornado/winning-side.ts';
 
-/** Which route wins: the one compared below nothing, the base above. */
-export type Side = 'with' | 'base';
+/** Which route wins. */
+export type Side = NonNullable<WinningSide>;
 
 export interface PictureSize {
   readonly width: number;
@@ -44,8 +45,15 @@ const tickWidth = 64;
 // Nothing belongs on the picture as long as it takes no more than this share of what the trials take.
 const emptyShare = 0.4;
 
-/** Lays the trials out as bars and as a running share; null where none could be worked out. */
-export function layOutPicture({ histogram, results }: TrialSummary, size: PictureSize): PictureLayout | null {
+/**
+ * Lays the trials out as bars and as a running share; null where none could be worked out. `winsBelow` says whether the route compared wins
+ * below nothing.
+ */
+export function layOutPicture(
+  { histogram, results }: TrialSummary,
+  size: PictureSize,
+  winsBelow: boolean,
+): PictureLayout | null {
   const { from, width, counts } = histogram;
   const total = counts.reduce((sum, count) => sum + count, 0);
   const [, p10, p50, p90] = results[0]?.percentiles ?? [];
@@ -66,11 +74,11 @@ export function layOutPicture({ histogram, results }: TrialSummary, size: Pictur
       x: x(from + bin * width),
       width: Math.max(1, x(width) - x(0) - 1),
       top: y(count),
-      side: from + (bin + 0.5) * width < 0 ? 'with' : 'base',
+      side: from + (bin + 0.5) * width < 0 === winsBelow ? 'with' : 'base',
     })),
     curve: `M${steps.map(point).join('L')}`,
-    areas: (['with', 'base'] as const).flatMap((side) => {
-      const under = steps.filter(({ value }) => isZero(value) || value < 0 === (side === 'with'));
+    areas: (winsBelow ? (['with', 'base'] as const) : (['base', 'with'] as const)).flatMap((side) => {
+      const under = steps.filter(({ value }) => isZero(value) || winningSide(value, winsBelow) === side);
       const [first, last] = [under[0], under.at(-1)];
       if (first === undefined || last === undefined || under.length < 2) return [];
       const path = `M${round(x(first.value))} ${round(ground)}L${under.map(point).join('L')}V${round(ground)}Z`;

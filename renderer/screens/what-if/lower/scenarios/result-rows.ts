@@ -37,9 +37,10 @@ export function resultRows(table: ScenarioTable, numbers: NumberStyle): readonly
   });
 }
 
-/** Money of a tonne in cents, money of a year in hundredths of a million, carbon in whole kilograms. */
+/** Money of a tonne in cents, money of a year or of a plan in hundredths of a million, carbon in whole kilograms. */
 function formOf(unit: string, numbers: NumberStyle): { factor: number; decimals: number; unit: string } {
   if (unit === `${numbers.currency}/a`) return { factor: 1e-6, decimals: 2, unit: `${numbers.symbol} million/year` };
+  if (unit === numbers.currency) return { factor: 1e-6, decimals: 2, unit: `${numbers.symbol} million` };
   return { factor: 1, decimals: unit.startsWith('kgCO2e') ? 0 : 2, unit: numbers.unit(unit) };
 }
 

@@ -1,11 +1,12 @@
-import type { BreakEven, Sensitivity, Spread } from '../../../../../src/index.ts';
+import { npvId, type BreakEven, type Sensitivity, type Spread } from '../../../../../src/index.ts';
 import { formatNumber } from '../../../../../src/wording/number-format.ts';
 import { lowerFirst } from '../../../../numbers/letter-case.ts';
 import type { NumberStyle } from '../../../../numbers/number-style.ts';
 import { fullName, shortWhere } from '../../tornado/input-name.ts';
 import { routeWords } from '../../tornado/result-words.ts';
+import { winningSide } from '../../tornado/winning-side.ts';
 
-/** One input and where it alone makes the two routes tie, in words and figures as they are shown. */
+/** One input and where it alone makes the result nothing, which is where two routes tie, in words and figures as they are shown. */
 export interface TieRow {
   readonly id: string;
   readonly label: string;
@@ -20,7 +21,7 @@ export interface TieRow {
   readonly unit: string;
   /** How far the nearest tie is from today: "−12 %". */
   readonly away: string;
-  /** Who wins beyond it: "virgin wins below". */
+  /** What turns beyond it: "virgin wins below", "the plan loses above". */
   readonly wins: string;
   readonly likely: Likely | null;
   /** The range that was searched: "from 20 to 170 €/adt". */
@@ -83,24 +84,29 @@ function awayText(at: number, figure: number, unit: string, locale: string): str
   return `${formatNumber(percent, { locale, decimals, sign: true })}\u00a0%`;
 }
 
+/** What is said where either side wins: "virgin wins". */
 interface Words {
+  readonly with: string;
   readonly base: string;
-  readonly other: string;
-  readonly wins: string;
+  readonly winsBelow: boolean;
 }
 
 function wordsOf(result: string, spread: Spread): Words {
-  return { ...routeWords(spread), wins: result === 'difference.footprint.total' ? 'emits less' : 'wins' };
+  if (result === npvId) return { with: 'the plan pays', base: 'the plan loses', winsBelow: false };
+  const { base, other } = routeWords(spread);
+  const wins = result === 'difference.footprint.total' ? 'emits less' : 'wins';
+  return { with: `${other} ${wins}`, base: `${base} ${wins}`, winsBelow: true };
 }
 
-/** A difference is the route compared less the base. Beyond the nearest tie the one that loses today wins, as far as the next tie. */
+/** Beyond the nearest tie the side that loses today wins, as far as the next tie. */
 function winsBeyond(tie: BreakEven, nearest: number, base: number, words: Words, numbers: NumberStyle): string {
-  if (!Number.isFinite(base) || base === 0 || nearest === tie.figure) return '';
-  const loser = base < 0 ? words.base : words.other;
+  const today = winningSide(base, words.winsBelow);
+  if (today === null || nearest === tie.figure) return '';
+  const turned = today === 'with' ? words.base : words.with;
   const isAbove = nearest > tie.figure;
   const beyond = tie.crossings.filter((at) => (isAbove ? at > nearest : at < nearest));
   const next = isAbove ? beyond[0] : beyond.at(-1);
-  if (next === undefined) return `${loser} ${words.wins} ${isAbove ? 'above' : 'below'}`;
+  if (next === undefined) return `${turned} ${isAbove ? 'above' : 'below'}`;
   const [low, high] = isAbove ? [nearest, next] : [next, nearest];
-  return `${loser} ${words.wins} from ${numbers.driver(low)} to ${numbers.driver(high)}`;
+  return `${turned} from ${numbers.driver(low)} to ${numbers.driver(high)}`;
 }

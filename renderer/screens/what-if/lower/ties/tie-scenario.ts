@@ -4,7 +4,7 @@ import { plainDigits } from '../plain-digits.ts';
 
 const longestLabel = 200;
 
-/** A scenario in which one input stands where the routes tie: "Pulp price at 414". */
+/** A scenario in which one input stands where the routes tie, or the plan earns nothing: "Pulp price at 414". */
 export function tieScenario(
   { id, unit }: Pick<BreakEven, 'id' | 'unit'>,
   at: number,
