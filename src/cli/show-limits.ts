@@ -26,7 +26,7 @@ export function showLimits(console: Console, file: string, options: LimitsOption
 
 function table(open: OpenCase, locale: string): string {
   const number = (value: number | string): string => formatNumber(value, { locale, significant: 6 });
-  const heads = ['limit', 'kind', 'route', 'unit', '', 'value', 'comes to', 'kept'];
+  const heads = ['limit', 'kind', 'route', 'unit', '', 'value', 'comes to', 'kept', 'holds', 'source'];
   const rows = limitReadings(open).map(({ limit, routeLabel, unit, value, kept }) => [
     limit.label,
     limit.kind,
@@ -35,7 +35,11 @@ function table(open: OpenCase, locale: string): string {
     limit.sense,
     number(limit.value),
     Number.isNaN(value) ? 'not yet' : number(value),
-    kept ? 'yes' : 'NO',
+    Number.isNaN(value) ? '' : kept ? 'yes' : 'NO',
+    [limit.from === undefined ? '' : `from ${limit.from}`, limit.until === undefined ? '' : `until ${limit.until}`]
+      .filter((part) => part !== '')
+      .join(' '),
+    limit.source ?? '',
   ]);
   return textTable(
     heads.map((head) => ({ head, holds: head === 'value' || head === 'comes to' ? 'figures' : 'words' })),
@@ -46,7 +50,9 @@ function table(open: OpenCase, locale: string): string {
 function shareSentence({ content }: OpenCase, route: string, share: LargestShare | null, locale: string): string {
   const label = content.routes.find(({ id }) => id === route)?.label ?? route;
   if (share === null) return `${label}: its recovered share is fixed, for lines of one kind only stand in it.`;
-  const percent = (value: number): string => `${formatNumber(value * 100, { locale, decimals: 1 })} %`;
+  // Rounded down: at the share that is told every limit must still hold.
+  const percent = (value: number): string =>
+    `${formatNumber(Math.floor(value * 1000 + 1e-9) / 10, { locale, decimals: 1 })} %`;
   const names = share.binding.map((limit) => limit.label).join(', ');
   const now = `${label}: recovered share ${percent(share.now)} now`;
   if (share.largest === null) return `${now}; no share keeps all limits: ${names} cannot be kept.`;

@@ -47,7 +47,9 @@ function page(table: ScenarioTable, locale: string): string {
   const limits = [
     'limits broken',
     '',
-    ...table.columns.map(({ limits: readings }) => String(readings.filter(({ kept }) => !kept).length)),
+    ...table.columns.map(({ limits: readings }) =>
+      String(readings.filter(({ kept, value }) => !kept && !Number.isNaN(value)).length),
+    ),
   ];
   const problems = table.columns.flatMap(({ scenario, problems: all }) =>
     all.map((problem) => `${scenario?.label ?? ''}: ${problemSentence(problem)}`),

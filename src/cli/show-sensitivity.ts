@@ -57,7 +57,11 @@ function table(swings: readonly Swing[], locale: string): string {
     number(each.atHigh),
     number(each.swing),
     each.elasticity === null ? '' : formatNumber(each.elasticity, { locale, decimals: 3 }),
-    [each.flips ? 'could flip the answer' : '', each.sameWay ? 'both ends the same way' : '']
+    [
+      each.flips && !each.convention ? 'could flip the answer' : '',
+      each.sameWay ? 'both ends the same way' : '',
+      isWithin(each) ? '' : 'today lies outside the range',
+    ]
       .filter((note) => note !== '')
       .join('; '),
   ]);
@@ -65,4 +69,8 @@ function table(swings: readonly Swing[], locale: string): string {
     heads.map((head) => ({ head, holds: words.includes(head) ? 'words' : 'figures' })),
     rows,
   );
+}
+
+function isWithin({ figure, low, high }: Swing): boolean {
+  return figure >= low && figure <= high;
 }

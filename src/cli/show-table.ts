@@ -9,7 +9,9 @@ import {
   unitLabel,
 } from '../index.ts';
 import { figuresTable } from '../report/text-table.ts';
-import { type Console, WrongUse } from './console.ts';
+import { outside } from '../study/input-problems.ts';
+import { problemSentence } from '../wording/problem-sentence.ts';
+import { type Console, Refusal, WrongUse } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { inputOf, resultOf } from './result-of.ts';
 
@@ -55,7 +57,11 @@ function sideOf(open: OpenCase, written: string): Side {
       `A side of a table is written ID=FROM..TO or ID=FROM..TO/COUNT, with 2 to ${String(mostFigures)} figures; "${written}" was given.`,
     );
   }
-  return { id: inputOf(open, match[1] ?? ''), figures: spaced(from, to, count) };
+  const input = open.model.graph.inputs.find((each) => each.id === inputOf(open, match[1] ?? ''));
+  if (input === undefined) throw new WrongUse(`There is no input "${match[1] ?? ''}".`);
+  const refused = [match[2] ?? '', match[3] ?? ''].flatMap((given) => outside(input, given));
+  if (refused.length > 0) throw new Refusal(refused.map(problemSentence));
+  return { id: input.id, figures: spaced(from, to, count) };
 }
 
 function unitOf(open: OpenCase, id: string): string {

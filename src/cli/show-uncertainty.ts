@@ -60,7 +60,11 @@ function head(found: TrialSummary, locale: string): string {
   const count = (value: number): string => formatNumber(value, { locale, decimals: 0 });
   const notes = [
     `${count(found.trials)} trials, seed ${String(found.seed)}; ${drawingPhrase(found, locale)}`,
-    found.isUsual
+    `At today's figures it is ${formatNumber(found.today, { locale, significant: 6 })}.`,
+    found.fading === 0
+      ? ''
+      : `${count(found.fading)} of the correlations join inputs that are carried from year to year differently: they hold fully in the first year only.`,
+    found.isUsual && found.drawn.length > 0
       ? 'Nobody has said what is uncertain: inputs that both routes share are drawn over their usual ranges.'
       : '',
     found.repaired === null

@@ -17,6 +17,7 @@ const rows: readonly SymbolWorth[] = [
   { symbol: 'kWh-heat', worth: '0.0036', of: 'GJ' },
   { symbol: 'MMBtu', worth: '1.05505585', of: 'GJ' },
   { symbol: 'g', worth: '0.001', of: 'kg' },
+  { symbol: 'tCO2e', worth: '1000', of: 'kgCO2e' },
   { symbol: 'l', worth: '0.001', of: 'm3' },
   { symbol: 'odt', worth: '1', of: 'bdt' },
   { symbol: 'bdst', worth: '0.90718474', of: 'bdt' },

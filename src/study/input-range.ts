@@ -24,7 +24,9 @@ export function inputRange(
   const figure = Number(inForce(input) ?? NaN);
   if (!Number.isFinite(figure)) return null;
   const { low, high } = input.judged ?? input.usual;
-  const known = low !== null && high !== null && Number(low) < Number(high);
+  // What stands there only because nobody entered anything is no range that somebody judged.
+  const isPlaceholder = input.judged === null && input.usual.provenance.status === 'none';
+  const known = !isPlaceholder && low !== null && high !== null && Number(low) < Number(high);
   if (method === 'usual range' && known) return { low: Number(low), high: Number(high), convention: false };
   if (figure === 0) return null;
   const reach = Math.abs(figure) * share;

@@ -92,7 +92,7 @@ function swingOf(tape: ResultTape, input: InputDeclaration, range: InputRange, s
     swing: Math.max(...reached) - Math.min(...reached),
     slope,
     elasticity: base === 0 || figure === 0 ? null : (slope * figure) / base,
-    sameWay: (atLow - base) * (atHigh - base) > 0,
+    sameWay: figure >= range.low && figure <= range.high && (atLow - base) * (atHigh - base) > 0,
     flips: reached.some((value) => value * base < 0),
     restsOn: restsOn(input),
   };

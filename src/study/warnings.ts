@@ -4,6 +4,7 @@ import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { type ClaimCaution, claimCautions } from './claim-cautions.ts';
 import { capitalStand } from './before-new-plant.ts';
+import { type LimitReading, limitReadings } from './limits/limit-readings.ts';
 import { failureOrigin } from './failure-origin.ts';
 import { stageThatEmpties } from './emptied-line.ts';
 import type { OpenCase } from './open-case.ts';
@@ -27,6 +28,7 @@ export type Caution =
       readonly given: string;
     }
   | { readonly kind: 'before new plant'; readonly about: string; readonly route: string }
+  | { readonly kind: 'limit broken'; readonly about: string; readonly reading: LimitReading }
   | { readonly kind: 'no contingency'; readonly about: string }
   | { readonly kind: 'not all written off'; readonly about: string; readonly percent: number }
   | { readonly kind: 'effluent below nothing'; readonly about: string; readonly route: string; readonly value: string }
@@ -59,6 +61,7 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
     ...failures(open),
     ...listPrices(open),
     ...newPlant(open),
+    ...brokenLimits(open),
     ...noContingency(open),
     ...notAllWrittenOff(open),
     ...unusualFigures(open),
@@ -70,6 +73,12 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
 }
 
 /** A difference that no people, maintenance or capital weigh on is no answer to an investor. */
+function brokenLimits(open: OpenCase): readonly Caution[] {
+  return limitReadings(open).flatMap((reading): readonly Caution[] =>
+    reading.kept || Number.isNaN(reading.value) ? [] : [{ kind: 'limit broken', about: reading.resultId, reading }],
+  );
+}
+
 /** A table of writing off that leaves something over, or takes more than there is. */
 function notAllWrittenOff({ content, model }: OpenCase): readonly Caution[] {
   if (content.investment?.depreciation !== 'table') return [];

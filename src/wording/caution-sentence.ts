@@ -22,6 +22,11 @@ export function cautionSentence(caution: Caution): string {
     }
     case 'before new plant':
       return `${caution.route}: no people, maintenance or capital of its line are entered, so the difference stands before any new plant.`;
+    case 'limit broken': {
+      const { limit, routeLabel, value, unit } = caution.reading;
+      const label = unitLabel(unit) === '' ? '' : ` ${unitLabel(unit)}`;
+      return `${routeLabel}: ${limit.label} comes to ${shortNumber(String(value), 4)}${label}; the limit is ${limit.sense} ${trueMinus(limit.value)}${label}${limit.kind === 'soft' ? ', a soft one' : ''}.`;
+    }
     case 'no contingency':
       return 'The investment plan has no contingency: it takes its estimate for what will be spent. A usual allowance depends on how far the estimate has been worked out.';
     case 'not all written off':

@@ -53,6 +53,23 @@ const everyKind: Told = {
     caution: { kind: 'not all written off', about: 'investment.writtenOff.1', percent: 80 },
     says: 'The shares of the capital that the plan writes off add up to 80 %, not 100 %. What is left over is taken off the last profit.',
   },
+  'limit broken': {
+    caution: {
+      kind: 'limit broken',
+      about: 'recovered.productAsh',
+      reading: {
+        limit: { id: 'ash', label: 'Ash', result: 'productAsh', sense: 'at most', value: '8', unit: '%', kind: 'hard' },
+        route: 'recovered',
+        routeLabel: 'Recovered',
+        resultId: 'recovered.productAsh',
+        per: 'tonne',
+        unit: '%',
+        value: 9.12345,
+        kept: false,
+      },
+    },
+    says: 'Recovered: Ash comes to 9.123 %; the limit is at most 8 %.',
+  },
   'no contingency': {
     caution: { kind: 'no contingency', about: 'investment.contingency' },
     says: 'The investment plan has no contingency: it takes its estimate for what will be spent. A usual allowance depends on how far the estimate has been worked out.',

@@ -97,7 +97,7 @@ export function planInput(
       low,
       high,
       entry ?? unit,
-      value === '0' ? 'none' : 'practice',
+      low === high ? 'none' : 'practice',
       value === '0' ? 'none entered' : undefined,
     ),
     allowed:

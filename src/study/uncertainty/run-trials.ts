@@ -72,9 +72,13 @@ export class TrialRun {
       this.#markBroken(lanes);
     }
     this.#findWorst(lanes);
-    plan.limits.forEach((_, limit) => {
-      for (let lane = 0; lane < lanes; lane += 1) this.#breaches[limit]! += this.#broken[limit * laneCount + lane]!;
-    });
+    // Limits are counted over the trials that everything else is counted over.
+    for (let lane = 0; lane < lanes; lane += 1) {
+      if (!this.#values.every((values) => Number.isFinite(values[this.#done + lane]))) continue;
+      plan.limits.forEach((_, limit) => {
+        this.#breaches[limit]! += this.#broken[limit * laneCount + lane]!;
+      });
+    }
     this.#done += lanes;
   }
 

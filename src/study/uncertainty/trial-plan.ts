@@ -23,6 +23,8 @@ export interface TrialPlan {
   readonly factor: Float64Array;
   /** Largest change to an entry of the correlations as given, if they had to be repaired to be possible at all. */
   readonly repaired: number | null;
+  /** Correlations of inputs that are carried from year to year otherwise than one another. */
+  readonly fading: number;
   /** Years drawn: those of the investment plan for its present value; 1 where nothing is drawn anew each year, for all would be alike. */
   readonly years: number;
   readonly isYearly: boolean;
@@ -83,6 +85,7 @@ export function trialPlan(open: OpenCase, resultId: string, changes: Partial<Unc
     repaired: correlation.repaired ? correlation.moved : null,
     years: !isYearly ? 1 : plan === undefined ? uncertainty.years : planYears.length,
     isYearly,
+    fading: isYearly ? fadingCorrelations(uncertainty, drawn) : 0,
     results,
     slots: results.map(slotOf),
     sumOfYears:
@@ -124,4 +127,12 @@ function correlationMatrix({ correlations = [] }: Uncertainty, drawn: readonly D
     matrix[column]![row] = Number(value);
   }
   return matrix;
+}
+
+function fadingCorrelations({ correlations = [] }: Uncertainty, drawn: readonly DrawnInput[]): number {
+  const carried = new Map(drawn.map((each) => [each.input.id, each.drawn === 'once' ? 1 : each.persistence]));
+  return correlations.filter(({ one, other, value }) => {
+    const [left, right] = [carried.get(one), carried.get(other)];
+    return left !== undefined && right !== undefined && left !== right && Number(value) !== 0;
+  }).length;
 }

@@ -52,6 +52,10 @@ export interface TrialSummary {
   readonly isUsual: boolean;
   /** Largest change to a correlation, where they had to be repaired. */
   readonly repaired: number | null;
+  /** Correlations of inputs that are not carried from year to year alike: they hold fully in the first year only. */
+  readonly fading: number;
+  /** The result at the figures in force. */
+  readonly today: number;
   /** Trials in which a result could not be worked out; they are left out of everything else. */
   readonly failed: number;
   readonly results: readonly ResultSpread[];
@@ -83,10 +87,12 @@ export function trialSummary(open: OpenCase, plan: TrialPlan, segments: readonly
     isPresentValue: plan.sumOfYears !== null,
     isUsual: plan.isUsual,
     repaired: plan.repaired,
+    fading: plan.fading,
+    today: plan.blocked.base[plan.slots[0] ?? 0] ?? NaN,
     failed: trials - counted,
     results: plan.results.map((id, result) => resultSpread(open, id, valid[result]!)),
     belowNothing: { share: below, standardError: Math.sqrt((below * (1 - below)) / counted) },
-    worst: worstYears(ordered),
+    worst: worstYears(ordered, all),
     histogram: histogramOf(main),
     convergence: convergenceOf(main),
     variance: varianceShares(plan, all[0] ?? main),
@@ -100,10 +106,10 @@ export function trialSummary(open: OpenCase, plan: TrialPlan, segments: readonly
   };
 }
 
-function worstYears(segments: readonly TrialSegment[]): WorstYears | null {
+function worstYears(segments: readonly TrialSegment[], results: readonly Float64Array[]): WorstYears | null {
   const told = toldPercentiles.map((percent) => percent / 100);
   const all = (part: 'year' | 'three'): Float64Array =>
-    joined(segments.flatMap(({ worst }) => (worst === null ? [] : [worst[part]]))).filter(Number.isFinite);
+    withoutFailures(joined(segments.flatMap(({ worst }) => (worst === null ? [] : [worst[part]]))), results);
   const [year, three] = [all('year'), all('three')];
   if (year.length === 0) return null;
   return {
@@ -133,7 +139,9 @@ function resultSpread({ model }: OpenCase, id: string, values: Float64Array): Re
   const { declaration, unit } = nodeNamed(model.graph, id);
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
   const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-  const deviation = Math.sqrt(squares / (values.length - 1));
+  // What is left of values that are all alike is the rounding of their sum.
+  const found = Math.sqrt(squares / (values.length - 1));
+  const deviation = found <= Math.abs(mean) * 1e-12 ? 0 : found;
   return {
     id,
     label: declaration?.label ?? id,

@@ -44,13 +44,21 @@ function carried(yearly: readonly Drawn[], { locale }: NumberStyle): string {
 }
 
 /** What has to be known before the trials are believed; none as a rule. */
-export function warningsOf({ repaired, failed, trials }: TrialSummary, { locale }: NumberStyle): readonly string[] {
+export function warningsOf(
+  { repaired, fading, failed, trials }: TrialSummary,
+  { locale }: NumberStyle,
+): readonly string[] {
   const count = (value: number): string => formatNumber(value, { locale, decimals: 0 });
   return [
     ...(repaired === null
       ? []
       : [
           `The correlations given cannot all be true together; they were moved by up to ${formatNumber(repaired, { locale, significant: 2 })}.`,
+        ]),
+    ...(fading === 0
+      ? []
+      : [
+          `${count(fading)} of the correlations join inputs that are carried from year to year differently: they hold fully in the first year only.`,
         ]),
     ...(failed === 0 ? [] : [`${count(failed)} of ${count(trials)} trials could not be worked out and were left out.`]),
   ];

@@ -7,6 +7,7 @@ export function shownSummary(summary: TrialSummary, { scale }: Pick<ResultWords,
   const { results, worst, histogram, convergence } = summary;
   return {
     ...summary,
+    today: summary.today / scale,
     results: results.map((each) => ({
       ...each,
       mean: each.mean / scale,
