@@ -27,7 +27,7 @@ function changed(
   const content = JSON.parse(read(name)) as Plan;
   const unitOf = (id: string): string =>
     /taxRate|writtenOff|year\.|contingency|growth|inflation/u.test(id) ? '%' : /charge/u.test(id) ? 'EUR/t' : 'EUR';
-  const given = Object.entries(figures).map(([id, value]) => [id, { value, unit: unitOf(id) }]);
+  const given = Object.entries(figures).map(([id, value]) => [id, { value, unit: unitOf(id) }] as const);
   return opened(
     JSON.stringify({
       ...content,
