@@ -3,29 +3,21 @@ import { npvId, type InvestmentPlan, type PlanResults, type Swing, type TrialSum
 import type { PlanAnswer } from '../../engine/messages.ts';
 import type { TrialCrew } from '../../engine/trials/trial-crew.ts';
 import type { Book } from '../../session/book.svelte.ts';
+import { TrialDrawing, type TrialProgress } from '../../session/trial-drawing.svelte.ts';
 import { planScale } from './plan-scale.ts';
-
-/** How far trials have come: how many of how many. */
-interface TrialProgress {
-  readonly done: number;
-  readonly of: number;
-}
 
 /** What the page of the plan shows, asked anew after every edit; older answers stay on the page until newer ones come. */
 export class OutlayDesk {
   readonly #book: Book;
-  readonly #crew: Pick<TrialCrew, 'run' | 'stop'>;
+  readonly #trials: TrialDrawing;
   #answer = $state.raw<PlanAnswer | null | undefined>(undefined);
-  #summary = $state.raw<TrialSummary | null>(null);
-  #progress = $state.raw<TrialProgress | null>(null);
-  #isStopped = $state.raw(false);
   #refusal = $state.raw<readonly string[]>([]);
   /** Whether values of single years stand under their years in place of the picture. */
   givesYears = $state.raw(false);
 
   constructor(book: Book, crew: Pick<TrialCrew, 'run' | 'stop'>) {
     this.#book = book;
-    this.#crew = crew;
+    this.#trials = new TrialDrawing(book.session, crew);
   }
 
   /** Null where the case has no plan; undefined until that is known. */
@@ -39,20 +31,21 @@ export class OutlayDesk {
   }
 
   get summary(): TrialSummary | null {
-    return this.#summary;
+    return this.#trials.summary;
   }
 
   /** Share of trials that end above nothing; null where none were drawn, or nothing that could differ. */
   get aboveNothing(): number | null {
-    return this.#summary === null || this.#summary.drawn.length === 0 ? null : 1 - this.#summary.belowNothing.share;
+    const { summary } = this.#trials;
+    return summary === null || summary.drawn.length === 0 ? null : 1 - summary.belowNothing.share;
   }
 
   get progress(): TrialProgress | null {
-    return this.#progress;
+    return this.#trials.progress;
   }
 
   get isStopped(): boolean {
-    return this.#isStopped;
+    return this.#trials.isStopped;
   }
 
   /** Why the last change of the plan was refused. */
@@ -75,24 +68,11 @@ export class OutlayDesk {
     const { session } = this.#book;
     // An edit that is under way may have changed the answer before it changes the text; trials of a text without a plan would fail.
     if (!hasPlan(session.text)) return;
-    this.#isStopped = false;
-    let newest: TrialProgress = { done: 0, of: 0 };
-    this.#progress = newest;
-    try {
-      const summary = await this.#crew.run({ text: session.text, result: npvId }, (done, of) => {
-        if (this.#progress === newest) this.#progress = newest = { done, of };
-      });
-      if (summary !== null) this.#summary = summary;
-    } catch (fault) {
-      session.tellFault(fault);
-    }
-    if (this.#progress === newest) this.#progress = null;
+    await this.#trials.draw(npvId);
   }
 
   stopTrials(): void {
-    this.#crew.stop();
-    this.#progress = null;
-    this.#isStopped = true;
+    this.#trials.stop();
   }
 
   async start(): Promise<void> {
@@ -107,10 +87,7 @@ export class OutlayDesk {
   }
 
   #forgetTrials(): void {
-    this.#crew.stop();
-    this.#summary = null;
-    this.#progress = null;
-    this.#isStopped = false;
+    this.#trials.forget();
     this.givesYears = false;
   }
 }

@@ -3,32 +3,24 @@ import type { Sensitivity, BreakEven, TrialSummary, WhatIfTable } from '../../..
 import type { ScenariosAnswer, SwingsAnswer, SwingsQuestion, TableQuestion } from '../../engine/messages.ts';
 import type { TrialCrew } from '../../engine/trials/trial-crew.ts';
 import type { Book } from '../../session/book.svelte.ts';
+import { TrialDrawing, type TrialProgress } from '../../session/trial-drawing.svelte.ts';
 import { resultInForce } from '../../session/what-if-place.svelte.ts';
 
 /** How many inputs are asked where the routes tie. */
 const tiesAsked = 12;
 
-/** How far trials have come: how many of how many. */
-export interface TrialProgress {
-  readonly done: number;
-  readonly of: number;
-}
-
 /** What the page of what-ifs shows, asked anew after every edit; older answers stay on the page until newer ones come. */
 export class WhatIfDesk {
   readonly #book: Book;
-  readonly #crew: Pick<TrialCrew, 'run' | 'stop'>;
+  readonly #trials: TrialDrawing;
   #swings = $state.raw<SwingsAnswer | null>(null);
   #table = $state.raw<WhatIfTable | null>(null);
   #scenarios = $state.raw<ScenariosAnswer | null>(null);
-  #summary = $state.raw<TrialSummary | null>(null);
-  #progress = $state.raw<TrialProgress | null>(null);
-  #isStopped = $state.raw(false);
   #refusal = $state.raw<readonly string[]>([]);
 
   constructor(book: Book, crew: Pick<TrialCrew, 'run' | 'stop'>) {
     this.#book = book;
-    this.#crew = crew;
+    this.#trials = new TrialDrawing(book.session, crew);
   }
 
   get sensitivity(): Sensitivity | null {
@@ -48,17 +40,17 @@ export class WhatIfDesk {
   }
 
   get summary(): TrialSummary | null {
-    return this.#summary;
+    return this.#trials.summary;
   }
 
   /** Null while no trials are being drawn. */
   get progress(): TrialProgress | null {
-    return this.#progress;
+    return this.#trials.progress;
   }
 
   /** Somebody stopped the trials; what is shown, if anything, is from before. */
   get isStopped(): boolean {
-    return this.#isStopped;
+    return this.#trials.isStopped;
   }
 
   /** Why the last edit on this page was refused. */
@@ -94,27 +86,12 @@ export class WhatIfDesk {
   }
 
   /** Draws the trials; a newer call stops an older one. */
-  async drawTrials(result: string = this.result): Promise<void> {
-    const { session } = this.#book;
-    this.#isStopped = false;
-    const mine = { done: 0, of: 0 };
-    this.#progress = mine;
-    let newest: TrialProgress = mine;
-    try {
-      const summary = await this.#crew.run({ text: session.text, result }, (done, of) => {
-        if (this.#progress === newest) this.#progress = newest = { done, of };
-      });
-      if (summary !== null) this.#summary = summary;
-    } catch (fault) {
-      session.tellFault(fault);
-    }
-    if (this.#progress === newest) this.#progress = null;
+  drawTrials(result: string = this.result): Promise<void> {
+    return this.#trials.draw(result);
   }
 
   stopTrials(): void {
-    this.#crew.stop();
-    this.#progress = null;
-    this.#isStopped = true;
+    this.#trials.stop();
   }
 
   /** Carries an edit out and keeps why it was refused, if it was. */
