@@ -58,7 +58,7 @@ function table(swings: readonly Swing[], locale: string): string {
     number(each.swing),
     each.elasticity === null ? '' : formatNumber(each.elasticity, { locale, decimals: 3 }),
     [
-      each.flips && !each.convention ? 'could flip the answer' : '',
+      each.flips && each.isKnown ? 'could flip the answer' : '',
       each.sameWay ? 'both ends the same way' : '',
       isWithin(each) ? '' : 'today lies outside the range',
     ]

@@ -8,6 +8,8 @@ export interface InputRange {
   readonly low: number;
   readonly high: number;
   readonly convention: boolean;
+  /** Whether somebody judged, or the trade knows, how far it can go; only then may it stand in a verdict. */
+  readonly isKnown: boolean;
 }
 
 export const conventionalShare = 0.2;
@@ -27,11 +29,12 @@ export function inputRange(
   // What stands there only because nobody entered anything is no range that somebody judged.
   const isPlaceholder = input.judged === null && input.usual.provenance.status === 'none';
   const known = !isPlaceholder && low !== null && high !== null && Number(low) < Number(high);
-  if (method === 'usual range' && known) return { low: Number(low), high: Number(high), convention: false };
+  if (method === 'usual range' && known)
+    return { low: Number(low), high: Number(high), convention: false, isKnown: true };
   if (figure === 0) return null;
   const reach = Math.abs(figure) * share;
   const range = withinAllowed(input, figure - reach, figure + reach);
-  return range.low < range.high ? { ...range, convention: method === 'usual range' } : null;
+  return range.low < range.high ? { ...range, convention: method === 'usual range', isKnown: known } : null;
 }
 
 function withinAllowed({ allowed }: InputDeclaration, low: number, high: number): { low: number; high: number } {

@@ -11,6 +11,7 @@ export function swing(id: string, atLow: number, atHigh: number, more: Partial<S
     low: 10,
     high: 30,
     convention: false,
+    isKnown: true,
     figure: 20,
     atLow,
     atHigh,

@@ -23,3 +23,18 @@ describe('an input whose two ends move the result the same way', () => {
     expect(sensitivity(bent('8', ['6', '9']), 'y').judged[0]?.sameWay).toBe(false);
   });
 });
+
+describe('an input that is moved by a share of its figure', () => {
+  it('is told apart where nobody knows how far it can go', () => {
+    const open = openGraph((sheet) => {
+      const known = sheet.input('known', '10', '1', ['5', '20']);
+      sheet.define('y', known.times(sheet.input('unknown', '3')));
+    });
+    const { judged } = sensitivity(open, 'y', 'share either way', 0.1);
+
+    expect(judged.map(({ id, isKnown }) => [id, isKnown])).toEqual([
+      ['known', true],
+      ['unknown', false],
+    ]);
+  });
+});

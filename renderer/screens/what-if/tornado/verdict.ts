@@ -10,7 +10,7 @@ export function verdictOf(sensitivity: Sensitivity, spread: Spread, locale: stri
   const { judged, base, method, share } = sensitivity;
   if (!Number.isFinite(base)) return 'The answer itself cannot be worked out yet.';
   const reach = method === 'usual range' ? 'within its usual range' : `when moved by ${percentWords(share, locale)}`;
-  const turning = judged.filter(({ flips }) => flips);
+  const turning = judged.filter(({ flips, isKnown }) => flips && isKnown);
   if (turning.length === 0) return `No input could turn the answer alone ${reach}.`;
   const named = turning.slice(0, mostNamed).map((each) => lowerFirst(inputName(each, spread)));
   const rest = turning.length > mostNamed ? ', and more' : '';
