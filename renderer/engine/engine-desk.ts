@@ -24,7 +24,15 @@ import {
   type OpenCase,
 } from '../../src/index.ts';
 import { choices } from './choices.ts';
-import type { Answers, CaseAnswer, PlanAnswer, QuestionName, Questions } from './messages.ts';
+import type {
+  Answers,
+  CaseAnswer,
+  PlanAnswer,
+  QuestionName,
+  Questions,
+  SwingsAnswer,
+  SwingsQuestion,
+} from './messages.ts';
 import { routeOutlines } from './route-outline.ts';
 
 // Enough for a long way back; each holds a compiled case of some hundred kilobytes.
@@ -55,10 +63,7 @@ export class EngineDesk {
     footprint: () => ({ footprint: footprint(this.#current()), choices: basisChoices() }),
     choices: () => choices(),
     start: (wanted) => this.#take(startCase(wanted)),
-    swings: ({ result, method, share, ties: count }) => ({
-      sensitivity: sensitivity(this.#current(), result, method, share),
-      ties: ties(this.#current(), result, count),
-    }),
+    swings: (question) => swingsAnswer(this.#current(), question),
     rests: ({ result }) => sensitivity(this.#current(), result).rests,
     table: ({ result, across, down, ...size }) => whatIfTable(this.#current(), result, across, down, size),
     scenarios: () => ({
@@ -100,4 +105,12 @@ export class EngineDesk {
 function planAnswer(open: OpenCase): PlanAnswer | null {
   const results = planResults(open);
   return results === null ? null : { results, swings: sensitivity(open, npvId).judged };
+}
+
+/** Ties are asked of the inputs that move the result most over their usual ranges, however the swings themselves are taken. */
+function swingsAnswer(open: OpenCase, { result, method, share, ties: count }: SwingsQuestion): SwingsAnswer {
+  const found = sensitivity(open, result, method, share);
+  const { judged } = method === 'usual range' ? found : sensitivity(open, result);
+  const largest = judged.slice(0, count).map(({ id }) => id);
+  return { sensitivity: found, ties: ties(open, result, largest) };
 }

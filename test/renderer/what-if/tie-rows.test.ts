@@ -11,7 +11,12 @@ const open = demonstration();
 const spread = demonstrationSpread();
 const numbers = new NumberStyle('en-GB', 'EUR');
 const today = sensitivity(open, 'difference.total');
-const found = ties(open, 'difference.total', 12);
+const largest = today.judged.slice(0, 12);
+const found = ties(
+  open,
+  'difference.total',
+  largest.map(({ id }) => id),
+);
 const tie = (more: Partial<BreakEven>): BreakEven => ({
   id: 'price.fuel',
   label: 'Fuel',
