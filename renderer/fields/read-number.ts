@@ -6,7 +6,8 @@ export type NumberReading =
 
 const unreadable: NumberReading = { kind: 'unreadable' };
 const groupedBySpaces = /^\d{1,3}([\s'’]\d{3})+(?=$|[.,])/u;
-const groupedByMarks = /^\d{1,3}([.,])\d{3}(\1\d{3})*$/u;
+// In threes; or in twos before the last three, as in India.
+const groupedByMarks = /^(?:\d{1,3}([.,])\d{3}(?:\1\d{3})*|\d{1,2}(?:,\d{2})+,\d{3})$/u;
 
 /**
  * Reads an unsigned number typed with point or comma. The person's own decimal mark is taken as such; the other mark is taken as

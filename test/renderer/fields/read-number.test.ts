@@ -19,6 +19,7 @@ describe('a number as typed', () => {
     ['120 000', '120000'],
     ["120'000.5", '120000.5'],
     ['12,3456', '12.3456'],
+    ['1,23,456.5', '123456.5'],
   ])('%s is read as %s', (typed, digits) => {
     expect(readNumber(typed, '.')).toEqual(number(digits));
   });
@@ -37,7 +38,7 @@ describe('a number as typed', () => {
     expect(readNumber(typed, mark)).toEqual({ kind: 'either', decimal: '1.234', grouped: '1234' });
   });
 
-  it.each(['', '.', ',', '12 5', '1,23,456', '1.2.3', '1,234,56', '1.234.567,8,9', 'twelve', '12a'])(
+  it.each(['', '.', ',', '12 5', '1,23,45', '1.23.456', '1.2.3', '1,234,56', '1.234.567,8,9', 'twelve', '12a'])(
     '"%s" is no number',
     (typed) => {
       expect(readNumber(typed, '.')).toEqual({ kind: 'unreadable' });
