@@ -6,6 +6,7 @@ export { type Outcome } from './case/problem.ts';
 export { kindOfLines } from './case/route-kind.ts';
 export { explain } from './report/explanation-view.ts';
 export type { Explanation, Ingredient } from './report/explanation.ts';
+export { type BridgeBar, type BridgeLayout, layOutBridge } from './report/bridge-layout.ts';
 export { spreadOf } from './report/spread-view.ts';
 export type * from './report/spread.ts';
 export { caseText } from './study/case-text.ts';

@@ -12,6 +12,7 @@ import { type ScenariosOptions, showScenarios } from './show-scenarios.ts';
 import { type TableOptions, showTable } from './show-table.ts';
 import { type UncertaintyOptions, showUncertainty } from './show-uncertainty.ts';
 import { type LineOptions, showLine } from './show-line.ts';
+import { type ReportOptions, writeReport } from './write-report.ts';
 import { type Console, Refusal, WrongUse } from './console.ts';
 
 /** Exit codes: 0 done, 1 the case has problems, 2 the command was used wrongly. */
@@ -102,6 +103,17 @@ function program(console: Console): Command {
     .option('--json', 'print as JSON')
     .action((file: string, route: string, line: string | undefined, options: LineOptions) => {
       showLine(console, file, route, line, options);
+    });
+  withSets(root.command('report <case>').description('write the report of a case, or its page for a board, on paper'))
+    .requiredOption(
+      '--out <file>',
+      'where it goes; .html stands by itself, .pdf is printed through an installed browser',
+    )
+    .option('--board', 'only the one page for a board')
+    .option('--letter', 'US Letter instead of A4')
+    .option('--date <day>', 'the day on it, as 2026-11-25; today where none is given')
+    .action((file: string, options: ReportOptions) => {
+      writeReport(console, file, options);
     });
   withSets(root.command('check <case>').description('say what is wrong with a case, and what to look at')).action(
     (file: string, options: CheckOptions) => {

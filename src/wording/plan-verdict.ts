@@ -1,6 +1,7 @@
 import type { Swing } from '../study/sensitivity.ts';
 import type { PlanResults } from '../study/investment/plan-results.ts';
 import { type TrialSummary, toldPercentiles } from '../study/uncertainty/trial-summary.ts';
+import { chanceText } from './chance-text.ts';
 import { drawingPhrase } from './drawing-phrase.ts';
 import { formatNumber } from './number-format.ts';
 import { unitLabel } from './unit-label.ts';
@@ -79,14 +80,7 @@ function sureSentence({ trials }: PlanDoubts, currency: string, locale: string):
   const whose = trials.isUsual
     ? 'of usual ranges of shared inputs, for nobody has said what is uncertain'
     : `of what is said to be uncertain (${drawingPhrase(trials, locale)})`;
-  return `In trials ${whose}, it ends above nothing in ${ofHundred(1 - trials.belowNothing.share, locale)} of 100; half of them end below ${millions(middle, locale)} million ${currency}.`;
-}
-
-/** A chance in whole numbers of 100; what only rounds to all or none of them is not told as such. */
-function ofHundred(share: number, locale: string): string {
-  if (share > 0.995 && share < 1) return 'more than 99';
-  if (share > 0 && share < 0.005) return 'less than 1';
-  return formatNumber(share * 100, { locale, decimals: 0 });
+  return `In trials ${whose}, it ends above nothing in ${chanceText(1 - trials.belowNothing.share, locale)} of 100; half of them end below ${millions(middle, locale)} million ${currency}.`;
 }
 
 const mostNamed = 3;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { layOutBridge } from '../../../renderer/screens/spread/bridge-layout.ts';
-import type { Spread } from '../../../src/index.ts';
-import { demonstrationSpread } from '../open-demonstration.ts';
+import { layOutBridge } from '../../src/report/bridge-layout.ts';
+import type { Spread } from '../../src/report/spread.ts';
+import { demonstrationSpread } from '../renderer/open-demonstration.ts';
 
 const size = { width: 900, height: 120, above: 20, below: 20 };
 const spread = demonstrationSpread();

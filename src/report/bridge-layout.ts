@@ -1,5 +1,5 @@
 import { scaleBand, scaleLinear } from 'd3-scale';
-import type { GroupId, RouteHead, Spread } from '../../../src/index.ts';
+import type { GroupId, RouteHead, Spread } from './spread.ts';
 
 /** One bar of the bridge, in whole cents so that its steps meet exactly. */
 export interface BridgeBar {
