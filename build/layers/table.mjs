@@ -17,7 +17,13 @@ export const storeys = [
   { name: 'report', at: 'src/report', uses: ['wording', ...engine] },
   { name: 'index', at: 'src/index.ts', uses: ['workbook', 'report', 'wording', ...engine] },
   // The writer of workbooks is kept out of the index: it carries a large library, which only its callers should load.
-  { name: 'cli', at: 'src/cli', uses: ['index', 'workbook', 'report', 'wording', ...engine] },
+  {
+    name: 'cli',
+    at: 'src/cli',
+    uses: ['index', 'workbook', 'report', 'wording', ...engine],
+    // Papers name the version that made them.
+    alsoFiles: ['package.json'],
+  },
   { name: 'electron', at: 'electron', uses: ['index'] },
   {
     name: 'renderer',
