@@ -90,6 +90,8 @@ export interface Route {
   readonly lines: readonly Line[];
   /** The line whose share is what the others leave. */
   readonly balance: string;
+  /** Tonnes for the same service: as somebody gives them where nothing is said, or what the strength of the furnish asks for. */
+  readonly service?: 'as given' | 'from strength';
   readonly additives: readonly Additive[];
   readonly machineChemicals: readonly string[];
   /** Which of the two is given; the other closes the water balance. */

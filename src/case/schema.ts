@@ -57,6 +57,7 @@ const route = v.strictObject({
   machine: v.optional(reference),
   lines: v.pipe(v.array(line), v.minLength(1, 'at least one line'), v.maxLength(40)),
   balance: id,
+  service: v.optional(v.picklist(['as given', 'from strength'])),
   additives: v.array(
     v.strictObject({
       id,

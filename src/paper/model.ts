@@ -18,6 +18,7 @@ import { nearest } from './nearest.ts';
 import type { Mill, Plant } from './plant.ts';
 import { type RouteModel, routeModel } from './route.ts';
 import { Sheet, fraction, notNegative, positive } from './sheet.ts';
+import { serviceFromStrength, strengthOf } from './strength.ts';
 
 /** A case turned into a calculation: the graph, and which of its quantities are what. */
 export interface Model {
@@ -109,6 +110,7 @@ function millOf(sheet: Sheet): Mill {
 }
 
 function plantOf(sheet: Sheet, route: Route, mill: Mill): Plant {
+  serviceFromStrength(sheet, route);
   const machine = machineOf(sheet, route, mill.dryProduct);
   const lines = route.lines.map((line): LineResult => {
     const share = shareOf(sheet, route, line.id);
@@ -121,6 +123,7 @@ function plantOf(sheet: Sheet, route: Route, mill: Mill): Plant {
     );
     return lineOf(sheet, route, line, stock, mill.compositions);
   });
+  strengthOf(sheet, route, lines);
   return { route, mill, machine, lines };
 }
 

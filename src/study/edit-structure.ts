@@ -12,7 +12,7 @@ import {
   removeGrade,
   removeLine,
 } from '../case/edits/line-edits.ts';
-import { compareRoutes, duplicateRoute, moveRoute, removeRoute, renameRoute } from '../case/edits/route-edits.ts';
+import { compareRoutes, duplicateRoute, moveRoute, removeRoute, renameRoute, setService } from '../case/edits/route-edits.ts';
 import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
 import type { Outcome } from '../case/problem.ts';
 import { readCase } from '../case/read-case.ts';
@@ -73,6 +73,8 @@ function edited(open: OpenCase, edit: Edit): Case {
       return renameRoute(content, edit.route, edit.label);
     case 'move route':
       return moveRoute(content, edit.route, edit.to);
+    case 'set service':
+      return setService(content, edit.route, edit.service);
     case 'compare routes':
       return compareRoutes(content, edit.base, edit.with);
     case 'set investment':

@@ -20,9 +20,12 @@ export function processCautionSentence(caution: ProcessCaution): string {
     case 'edge load':
       return `${caution.where}: a specific edge load of ${short(caution.value)} J/m is outside what refiners are run at, ${String(caution.low)} to ${String(caution.high)}.`;
     case 'above limit':
+    case 'below limit':
       return `${caution.where}: ${inSentence(caution.label)} comes to ${short(caution.value)} ${caution.unit}; the limit set is ${short(caution.limit)}.`;
     case 'too wet to accept':
       return `${caution.where}: moisture of ${short(caution.value)} % is above ${short(caution.limit)} %, at which deliveries are refused.`;
+    case 'gross refining':
+      return `${caution.where}: only the whole draw of this refiner is known, not its net energy, so it adds nothing to strength.`;
     case 'heat below nothing':
       return `${caution.where}: residues in the own boiler take ${short(-caution.value)} GJ a tonne more than they give; that heat is charged.`;
     case 'other service':
