@@ -35,6 +35,7 @@ export {
   type StreamMass,
 } from './study/footprint-result.ts';
 export { footprint } from './study/footprint.ts';
+export { type QualityRow, qualityResults } from './study/quality-results.ts';
 export { type UsedEnergy, energyUses } from './study/energy-use.ts';
 export { publicClaimCaution } from './wording/claim-caution-sentence.ts';
 export { gridAttribution } from './paper/carbon-factors.ts';

@@ -8,6 +8,7 @@ import { type BreakEvenOptions, showBreakEven } from './show-break-even.ts';
 import { type SensitivityOptions, showSensitivity } from './show-sensitivity.ts';
 import { type InvestOptions, showInvestment } from './show-investment.ts';
 import { type LimitsOptions, showLimits } from './show-limits.ts';
+import { type QualityOptions, showQuality } from './show-quality.ts';
 import { type ScenariosOptions, showScenarios } from './show-scenarios.ts';
 import { type TableOptions, showTable } from './show-table.ts';
 import { type UncertaintyOptions, showUncertainty } from './show-uncertainty.ts';
@@ -51,6 +52,11 @@ function program(console: Console): Command {
     .option('--json', 'print as JSON')
     .action((file: string, options: FootprintOptions) => {
       showFootprint(console, file, options);
+    });
+  withSets(root.command('quality <case>').description('ash, dirt, brightness, water loop and strength of every route'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: QualityOptions) => {
+      showQuality(console, file, options);
     });
   withSets(root.command('sensitivity <case>').description('what each input does to a result, one at a time'))
     .option('--result <id>', 'the result to look at', 'difference.total')

@@ -23,12 +23,21 @@ export function brightnessOf(sheet: Sheet, { route, lines }: Plant): void {
     ),
     { where, note: 'K/S of each line times its share of the dry fresh stock.' },
   );
-  const root = absorption.times(absorption).plus(absorption.times(constant('2'))).toThePower(constant('0.5'));
-  sheet.define(qualityIdOf(route.id, 'brightness'), 'Brightness of the stock', '1', absorption.plus(constant('1')).minus(root), {
-    where,
-    note: 'By Kubelka and Munk from the mixed K/S; all stocks are taken to scatter alike, and broke, fillers and coating are left out.',
-    shownIn: '%',
-  });
+  const root = absorption
+    .times(absorption)
+    .plus(absorption.times(constant('2')))
+    .toThePower(constant('0.5'));
+  sheet.define(
+    qualityIdOf(route.id, 'brightness'),
+    'Brightness of the stock',
+    '1',
+    absorption.plus(constant('1')).minus(root),
+    {
+      where,
+      note: 'By Kubelka and Munk from the mixed K/S; all stocks are taken to scatter alike, and broke, fillers and coating are left out.',
+      shownIn: '%',
+    },
+  );
 }
 
 function absorptionOf(sheet: Sheet, route: string, line: LineResult): Quantity {

@@ -2,7 +2,7 @@ import type { Route } from '../case/case.ts';
 import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
 import type { LineResult } from './line.ts';
 import type { StageResult } from './stages/stage.ts';
-import { type Sheet, notNegative, positive } from './sheet.ts';
+import { type InputSpec, type Sheet, notNegative, positive } from './sheet.ts';
 import {
   type StrengthProperty,
   gainIdOf,
@@ -26,6 +26,13 @@ export function serviceFromStrength(sheet: Sheet, route: Route): void {
  * where stiffness goes with the cube of grammage. A property counts as soon as any line has an index of it; neither k has a default.
  */
 export function strengthOf(sheet: Sheet, route: Route, lines: readonly LineResult[]): void {
+  // In whatever order figures come, each has its place; they do nothing until a line has an index.
+  for (const property of strengthProperties) {
+    sheet.optional(referenceOf(property));
+    sheet.optional(gainOf(property, 'perStarch'));
+    sheet.optional(gainOf(property, 'perRefining'));
+  }
+  sheet.optional(starchOf(route));
   const known = strengthProperties.filter(({ id }) => lines.some((line) => sheet.isGiven(lineIndexIdOf(line, id))));
   const isRefined = known.some(({ id }) => sheet.isGiven(gainIdOf(id, 'perRefining')));
   const energy = isRefined ? refiningOf(sheet, route, lines) : constant('0', 'kWh/bdt');
@@ -61,12 +68,6 @@ function factorOf(sheet: Sheet, furnish: Furnish, property: StrengthProperty): Q
     };
     return shareOf(sheet, line).times(sheet.input(index));
   });
-  const reference = sheet.input({
-    id: referenceIndexIdOf(id),
-    label: `${label} at which the reference tonne serves`,
-    unit,
-    allowed: positive,
-  });
   const index = sheet.define(
     strengthIndexIdOf(route.id, id),
     `${label} of the furnish`,
@@ -74,7 +75,7 @@ function factorOf(sheet: Sheet, furnish: Furnish, property: StrengthProperty): Q
     total([...mixed, ...gains(sheet, furnish, property)], unit).within({ above: '0' }),
     { where, note: 'Index of each line times its share of the dry fresh stock, and what starch and refining add.' },
   );
-  const ratio = reference.dividedBy(index);
+  const ratio = sheet.input(referenceOf(property)).dividedBy(index);
   const isBending = id === 'bending';
   const factor = isBending ? ratio.toThePower(constant('1').dividedBy(constant('3'))) : ratio;
   return sheet.define(strengthFactorIdOf(route.id, id), `Tonnes for the same service, by ${name(label)}`, '1', factor, {
@@ -87,31 +88,36 @@ function factorOf(sheet: Sheet, furnish: Furnish, property: StrengthProperty): Q
 
 /** What starch and refining add to an index, where somebody says how much they do. */
 function gains(sheet: Sheet, { route, energy }: Furnish, property: StrengthProperty): readonly Quantity[] {
-  const { id, label, unit } = property;
-  const starch = {
-    id: gainIdOf(id, 'perStarch'),
-    label: `${label} gained by a kilogram of starch a gross tonne`,
-    unit: `${unit}*gt/kg`,
-  };
-  const refining = {
-    id: gainIdOf(id, 'perRefining'),
-    label: `${label} gained by net refining energy`,
-    unit: `${unit}*bdt/kWh`,
-  };
+  const [starch, refining] = [gainOf(property, 'perStarch'), gainOf(property, 'perRefining')];
   return [
-    ...(sheet.has(starch) ? [sheet.input(starch).times(starchOf(sheet, route))] : []),
+    ...(sheet.has(starch) ? [sheet.input(starch).times(sheet.input(starchOf(route)))] : []),
     ...(sheet.has(refining) ? [sheet.input(refining).times(energy)] : []),
   ];
 }
 
-function starchOf(sheet: Sheet, route: Route): Quantity {
-  return sheet.input({
+function referenceOf({ id, label, unit }: StrengthProperty): InputSpec {
+  return {
+    id: referenceIndexIdOf(id),
+    label: `${label} at which the reference tonne serves`,
+    unit,
+    allowed: positive,
+  };
+}
+
+function gainOf({ id, label, unit }: StrengthProperty, of: 'perStarch' | 'perRefining'): InputSpec {
+  return of === 'perStarch'
+    ? { id: gainIdOf(id, of), label: `${label} gained by a kilogram of starch a gross tonne`, unit: `${unit}*gt/kg` }
+    : { id: gainIdOf(id, of), label: `${label} gained by net refining energy`, unit: `${unit}*bdt/kWh` };
+}
+
+function starchOf(route: Route): InputSpec {
+  return {
     id: `${route.id}.quality.starch`,
     label: 'Starch that strengthens',
     where: route.label,
     unit: 'kg/gt',
     allowed: notNegative,
-  });
+  };
 }
 
 /** Net energy of refiners whose net energy is known: the whole draw of a refiner does not say how much of it works on fibre. */

@@ -12,7 +12,14 @@ import {
   removeGrade,
   removeLine,
 } from '../case/edits/line-edits.ts';
-import { compareRoutes, duplicateRoute, moveRoute, removeRoute, renameRoute, setService } from '../case/edits/route-edits.ts';
+import {
+  compareRoutes,
+  duplicateRoute,
+  moveRoute,
+  removeRoute,
+  renameRoute,
+  setService,
+} from '../case/edits/route-edits.ts';
 import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
 import type { Outcome } from '../case/problem.ts';
 import { readCase } from '../case/read-case.ts';

@@ -11,13 +11,11 @@ export function strengthCautions({ model, values }: OpenCase): readonly ProcessC
     return plant.lines.flatMap((line) =>
       line.stages
         .filter(({ id, kind }) => kind === 'refiner' && !given.has(`${id}.net`))
-        .map(
-          ({ id, label }): ProcessCaution => ({
-            kind: 'gross refining',
-            about: `${id}.electricity`,
-            where: `${plant.route.label}, ${line.label}, ${label}`,
-          }),
-        ),
+        .map(({ id, label }): ProcessCaution => ({
+          kind: 'gross refining',
+          about: `${id}.electricity`,
+          where: `${plant.route.label}, ${line.label}, ${label}`,
+        })),
     );
   });
 }

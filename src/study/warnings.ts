@@ -30,7 +30,13 @@ export type Caution =
     }
   | { readonly kind: 'before new plant'; readonly about: string; readonly route: string }
   | { readonly kind: 'limit broken'; readonly about: string; readonly reading: LimitReading }
-  | { readonly kind: 'set aside'; readonly about: string; readonly label: string; readonly where: string; readonly given: string }
+  | {
+      readonly kind: 'set aside';
+      readonly about: string;
+      readonly label: string;
+      readonly where: string;
+      readonly given: string;
+    }
   | { readonly kind: 'no contingency'; readonly about: string }
   | { readonly kind: 'not all written off'; readonly about: string; readonly percent: number }
   | { readonly kind: 'effluent below nothing'; readonly about: string; readonly route: string; readonly value: string }
