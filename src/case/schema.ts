@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { given, id, inputId, name, reference, text, textLike } from './schema-text.ts';
 import { investmentPlan } from './investment-schema.ts';
+import { wasteCodes } from './waste-codes.ts';
 import { whatIfEntries } from './what-if-schema.ts';
 
 /** The version this program writes. Older ones are migrated; newer ones are refused untouched. */
@@ -96,6 +97,7 @@ export const caseSchema = v.strictObject({
   residues: v.optional(
     v.array(v.strictObject({ stream: reference, landfillTax: v.picklist(['standard', 'lower', 'exempt']) })),
   ),
+  wasteCodes: v.optional(wasteCodes),
   carbonPrice: v.optional(
     v.strictObject({
       ownLandfill: v.optional(v.boolean()),

@@ -21,6 +21,7 @@ import {
   setService,
 } from '../case/edits/route-edits.ts';
 import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
+import { setWasteCode } from '../case/edits/waste-code-edits.ts';
 import type { Outcome } from '../case/problem.ts';
 import { readCase } from '../case/read-case.ts';
 import { writeCase } from '../case/write-case.ts';
@@ -86,6 +87,8 @@ function edited(open: OpenCase, edit: Edit): Case {
       return compareRoutes(content, edit.base, edit.with);
     case 'set investment':
       return setInvestment(content, edit.plan);
+    case 'set waste code':
+      return setWasteCode(content, edit.stream, edit.code);
     case 'set basis':
       return setBasis(content, edit.basis);
   }

@@ -45,6 +45,8 @@ export type Edit =
   | { readonly kind: 'compare routes'; readonly base: string; readonly with: string }
   /** Plans an investment, or gives the plan up; figures of a plan that is given up go with it. */
   | { readonly kind: 'set investment'; readonly plan: InvestmentPlan | null }
+  /** Gives a residue stream another waste code than usual; null goes back to the usual one. */
+  | { readonly kind: 'set waste code'; readonly stream: string; readonly code: string | null }
   /** Changes what the footprint rests on; an option given as null goes back to the usual one. */
   | { readonly kind: 'set basis'; readonly basis: BasisOptions };
 
