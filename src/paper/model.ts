@@ -26,6 +26,8 @@ export interface Model {
   readonly graph: Graph;
   readonly routes: readonly RouteModel[];
   readonly difference: Difference;
+  /** Ids that would be inputs, and are worked out in this case: they take no figure. */
+  readonly workedOut: ReadonlySet<string>;
   /**
    * What is wrong with the figures given, and which are missing. A refused figure leaves the default in force, so such a model must not be
    * worked out; a missing one only fails what depends on it.
@@ -57,7 +59,8 @@ export function buildModel(content: Case): Model {
   const graph = sheet.graph.build();
   const known = graph.inputs.map((input) => input.id);
   const unknown = sheet.unasked().map((id): Problem => ({ kind: 'unknown input', id, near: nearest(id, known) }));
-  return { case: content, graph, routes, difference, problems: [...sheet.problems, ...unknown] };
+  const { workedOut } = sheet;
+  return { case: content, graph, routes, difference, workedOut, problems: [...sheet.problems, ...unknown] };
 }
 
 /** The plan to change from one route to another, where the case has one. */

@@ -62,6 +62,11 @@ export class Sheet {
     this.#workedOut.set(id, { quantity, note });
   }
 
+  /** Ids that would be inputs, and are worked out in this case. */
+  get workedOut(): ReadonlySet<string> {
+    return new Set(this.#workedOut.keys());
+  }
+
   has(spec: InputSpec): boolean {
     return spec.figure !== undefined || this.isGiven(spec.id);
   }

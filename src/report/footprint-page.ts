@@ -74,6 +74,7 @@ function beside({ routes }: Footprint, number: Show): string {
     [`Wood, ${unitLabel('m3-wood/t')}`, (route) => number(route.wood, 2)],
     [`Fresh water, ${unitLabel('m3/t')}`, (route) => number(route.water.fresh, 1)],
     [`Effluent, ${unitLabel('m3/t')}`, (route) => number(route.water.effluent, 1)],
+    ['Dissolved matter in the water loop, mg/l', (route) => number(route.water.concentration, 0)],
   ];
   return figuresTable(
     ['Beside the sum', ...routes.map((route) => route.label)],

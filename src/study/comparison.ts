@@ -3,6 +3,7 @@ import { accountIdOf, accountPerYearIdOf, accounts } from '../paper/accounts.ts'
 import type { RouteModel } from '../paper/route.ts';
 import { type WasteCode, wasteCodeOf } from '../paper/waste-codes.ts';
 import type { OpenCase } from './open-case.ts';
+import { type TieredPrice, tieredPrices } from './tiered-prices.ts';
 import type { Values } from './values.ts';
 import { waterIdsOf } from './water-ids.ts';
 
@@ -62,6 +63,7 @@ export interface Comparison {
   readonly currency: string;
   readonly priceYear: string;
   readonly routes: readonly RouteComparison[];
+  readonly tieredPrices: readonly TieredPrice[];
   /** Recovered less virgin, or whichever routes the case compares: the second less the first. */
   readonly difference: Money & {
     readonly base: string;
@@ -83,6 +85,7 @@ export function compare(open: OpenCase): Comparison {
     currency: content.currency,
     priceYear: content.priceYear,
     routes: model.routes.map((route) => routeComparison(open, route)),
+    tieredPrices: tieredPrices(open),
     difference: {
       base: baseId,
       with: withId,

@@ -93,6 +93,9 @@ export interface RouteFootprint {
     readonly withMaterials: number;
     readonly effluent: number;
     readonly elsewhere: number;
+    /** Dissolved matter in the loop, mg/l. */
+    readonly concentration: number;
+    readonly concentrationId: string;
     readonly freshId: string;
     readonly effluentId: string;
   };

@@ -52,6 +52,14 @@ export type ProcessCaution =
       readonly count: number;
       readonly labels: readonly string[];
     }
+  | {
+      readonly kind: 'beyond the tiers';
+      readonly about: string;
+      readonly where: string;
+      readonly value: number;
+      readonly most: number;
+      readonly unit: string;
+    }
   | { readonly kind: 'gross refining'; readonly about: string; readonly where: string }
   | {
       readonly kind: 'heat below nothing';

@@ -4,6 +4,7 @@ import type { OpenCase } from './open-case.ts';
 import type { ProcessCaution } from './process-caution.ts';
 import { residueCautions } from './residue-cautions.ts';
 import { strengthCautions } from './strength-cautions.ts';
+import { tierCautions } from './tier-cautions.ts';
 
 /** All that a technologist would remark on, line by line and for the case. */
 export function processCautions(open: OpenCase): readonly ProcessCaution[] {
@@ -12,6 +13,7 @@ export function processCautions(open: OpenCase): readonly ProcessCaution[] {
     ...residueCautions(open),
     ...services(open),
     ...strengthCautions(open),
+    ...tierCautions(open),
     ...limits(open),
     ...refusals(open),
     ...memories(open),

@@ -105,9 +105,8 @@ function noContingency({ content, values }: OpenCase): readonly Caution[] {
 
 /** Figures that a person gave for what the case now works out: they are kept, and do nothing. */
 function setAside({ content, model }: OpenCase): readonly Caution[] {
-  const inputs = new Set(model.graph.inputs.map(({ id }) => id));
   return Object.entries(content.inputs).flatMap(([id, { value }]): Caution[] => {
-    if (inputs.has(id) || !model.graph.positions.has(id)) return [];
+    if (!model.workedOut.has(id)) return [];
     const { label, where = '' } = nodeNamed(model.graph, id).declaration ?? { label: id };
     return [{ kind: 'set aside', about: id, label, where, given: value }];
   });

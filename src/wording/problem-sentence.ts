@@ -29,7 +29,7 @@ export function problemSentence(problem: Problem): string {
     case 'unknown input':
       return `There is no input "${problem.id}" in this case${problem.near.length === 0 ? '' : `; near to it are ${listed(problem.near)}`}.`;
     case 'worked out':
-      return `"${problem.id}" is worked out while the case says so, and takes no figure.`;
+      return `"${problem.id}" is worked out in this case, from price tiers or from strength, and takes no figure, range or spread of its own.`;
     case 'not a number':
       return `${problem.id}: "${problem.given}" is not a number; write one such as 12.5, with a unit if you like.`;
     case 'which ton':

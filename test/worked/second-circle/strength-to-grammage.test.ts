@@ -137,7 +137,7 @@ describe('the proposed factor', () => {
     const refused = changeInput(used(opened(twoLineCase('25 %', tensile))), 'mill.machine.serviceFactor', '1.1');
 
     expect(refused.ok ? [] : refused.problems.map(problemSentence)).toEqual([
-      '"mill.machine.serviceFactor" is worked out while the case says so, and takes no figure.',
+      '"mill.machine.serviceFactor" is worked out in this case, from price tiers or from strength, and takes no figure, range or spread of its own.',
     ]);
   });
 
