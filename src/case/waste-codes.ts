@@ -7,6 +7,9 @@ export interface GivenWasteCode {
   readonly code: string;
 }
 
-const code = textLike(/^\d{2} \d{2} \d{2}\*?$/, 'six digits such as "03 03 10", with * behind where the waste is hazardous');
+const code = textLike(
+  /^\d{2} \d{2} \d{2}\*?$/,
+  'six digits such as "03 03 10", with * behind where the waste is hazardous',
+);
 
 export const wasteCodes = v.pipe(v.array(v.strictObject({ stream: reference, code })), v.maxLength(60));

@@ -5,6 +5,7 @@ import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { givenFigure } from '../paper/entry.ts';
 import { type Model, buildModel } from '../paper/model.ts';
 import { outside, unknownInput } from './input-problems.ts';
+import { monthProblems } from './months/month-problems.ts';
 import { limitProblems } from './limits/limit-problems.ts';
 import { withScenario } from './scenarios/with-scenario.ts';
 import { uncertaintyProblems } from './uncertainty/uncertainty-problems.ts';
@@ -17,6 +18,7 @@ export function whatIfProblems(content: Case, model: Model): readonly Problem[] 
     ...limitProblems(content, model),
     ...(content.scenarios ?? []).flatMap((scenario) => scenarioProblems(content, scenario, inputs)),
     ...uncertaintyProblems(content.uncertainty, inputs),
+    ...monthProblems(content.months, inputs),
   ];
   return problems.map((problem) =>
     problem.kind === 'unknown input' && model.workedOut.has(problem.id)
