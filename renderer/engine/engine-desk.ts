@@ -9,6 +9,7 @@ import {
   largestShare,
   limitReadings,
   lineBalance,
+  monthResults,
   npvId,
   openCase,
   planResults,
@@ -20,6 +21,7 @@ import {
   startCase,
   startPlan,
   ties,
+  usualMonthInputs,
   whatIfTable,
   type OpenCase,
 } from '../../src/index.ts';
@@ -27,6 +29,7 @@ import { choices } from './choices.ts';
 import type {
   Answers,
   CaseAnswer,
+  MonthsAnswer,
   PlanAnswer,
   QuestionName,
   Questions,
@@ -66,6 +69,7 @@ export class EngineDesk {
     swings: (question) => swingsAnswer(this.#current(), question),
     rests: ({ result }) => sensitivity(this.#current(), result).rests,
     table: ({ result, across, down, ...size }) => whatIfTable(this.#current(), result, across, down, size),
+    months: ({ result }) => monthsAnswer(this.#current(), result),
     scenarios: () => ({
       table: scenarioTable(this.#current()),
       limits: limitReadings(this.#current()),
@@ -100,6 +104,12 @@ export class EngineDesk {
     if (this.#open === null) throw new Error('A figure was asked for before a case was open.');
     return this.#open;
   }
+}
+
+function monthsAnswer(open: OpenCase, result: string): MonthsAnswer {
+  const { months } = open.content;
+  const results = months === undefined ? null : monthResults(open, result, months);
+  return { results, kept: months ?? null, usual: usualMonthInputs(open) };
 }
 
 function planAnswer(open: OpenCase): PlanAnswer | null {
