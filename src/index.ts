@@ -36,6 +36,7 @@ export {
 } from './study/footprint-result.ts';
 export { footprint } from './study/footprint.ts';
 export { type QualityRow, qualityResults } from './study/quality-results.ts';
+export { gainIdOf, referenceIndexIdOf, strengthProperties } from './paper/strength-properties.ts';
 export { type UsedEnergy, energyUses } from './study/energy-use.ts';
 export { publicClaimCaution } from './wording/claim-caution-sentence.ts';
 export { gridAttribution } from './paper/carbon-factors.ts';

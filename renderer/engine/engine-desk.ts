@@ -14,6 +14,7 @@ import {
   openCase,
   planResults,
   problemSentence,
+  qualityResults,
   restoreDefault,
   scenarioTable,
   sensitivity,
@@ -62,6 +63,7 @@ export class EngineDesk {
     line: ({ route, line }) => ({
       routes: routeOutlines(this.#current()),
       balance: lineBalance(this.#current(), route, line),
+      quality: qualityResults(this.#current()),
     }),
     footprint: () => ({ footprint: footprint(this.#current()), choices: basisChoices() }),
     choices: () => choices(),

@@ -11,6 +11,7 @@ import type {
   NewCase,
   PlanResults,
   PriceMonths,
+  QualityRow,
   RangeMethod,
   ScenarioTable,
   Sensitivity,
@@ -85,6 +86,7 @@ export type CaseAnswer =
 export interface LineAnswer {
   readonly routes: readonly RouteOutline[];
   readonly balance: LineBalance | null;
+  readonly quality: readonly QualityRow[];
 }
 
 export interface FootprintAnswer {
