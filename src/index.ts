@@ -36,6 +36,8 @@ export {
   type StreamMass,
 } from './study/footprint-result.ts';
 export { footprint } from './study/footprint.ts';
+export { type QualityRow, qualityResults } from './study/quality-results.ts';
+export { gainIdOf, referenceIndexIdOf, strengthProperties } from './paper/strength-properties.ts';
 export { type UsedEnergy, energyUses } from './study/energy-use.ts';
 export { publicClaimCaution } from './wording/claim-caution-sentence.ts';
 export { gridAttribution } from './paper/carbon-factors.ts';
@@ -51,6 +53,10 @@ export { type LargestShare, largestShare } from './study/limits/largest-share.ts
 export { changeScenario } from './study/scenarios/change-scenario.ts';
 export { type ScenarioColumn, type ScenarioTable, scenarioTable } from './study/scenarios/scenario-table.ts';
 export { ties } from './study/ties.ts';
+export { type MonthResults, monthResults } from './study/months/month-results.ts';
+export { type BadRow, type CellReading, readMonths } from './study/months/read-months.ts';
+export { usualMonthInputs } from './study/months/usual-month-inputs.ts';
+export type { PriceMonths } from './case/price-months.ts';
 export { type NamedSide, type WhatIfTable, whatIfTable } from './study/what-if-table.ts';
 export { type TrialSegment, TrialRun } from './study/uncertainty/run-trials.ts';
 export { type TrialSummary, toldPercentiles, trialSummary } from './study/uncertainty/trial-summary.ts';

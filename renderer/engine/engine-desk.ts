@@ -9,10 +9,12 @@ import {
   largestShare,
   limitReadings,
   lineBalance,
+  monthResults,
   npvId,
   openCase,
   planResults,
   problemSentence,
+  qualityResults,
   restoreDefault,
   scenarioTable,
   sensitivity,
@@ -20,6 +22,7 @@ import {
   startCase,
   startPlan,
   ties,
+  usualMonthInputs,
   whatIfTable,
   type OpenCase,
 } from '../../src/index.ts';
@@ -27,6 +30,7 @@ import { choices } from './choices.ts';
 import type {
   Answers,
   CaseAnswer,
+  MonthsAnswer,
   PlanAnswer,
   QuestionName,
   Questions,
@@ -59,6 +63,7 @@ export class EngineDesk {
     line: ({ route, line }) => ({
       routes: routeOutlines(this.#current()),
       balance: lineBalance(this.#current(), route, line),
+      quality: qualityResults(this.#current()),
     }),
     footprint: () => ({ footprint: footprint(this.#current()), choices: basisChoices() }),
     choices: () => choices(),
@@ -66,6 +71,7 @@ export class EngineDesk {
     swings: (question) => swingsAnswer(this.#current(), question),
     rests: ({ result }) => sensitivity(this.#current(), result).rests,
     table: ({ result, across, down, ...size }) => whatIfTable(this.#current(), result, across, down, size),
+    months: ({ result }) => monthsAnswer(this.#current(), result),
     scenarios: () => ({
       table: scenarioTable(this.#current()),
       limits: limitReadings(this.#current()),
@@ -100,6 +106,12 @@ export class EngineDesk {
     if (this.#open === null) throw new Error('A figure was asked for before a case was open.');
     return this.#open;
   }
+}
+
+function monthsAnswer(open: OpenCase, result: string): MonthsAnswer {
+  const { months } = open.content;
+  const results = months === undefined ? null : monthResults(open, result, months);
+  return { results, kept: months ?? null, usual: usualMonthInputs(open) };
 }
 
 function planAnswer(open: OpenCase): PlanAnswer | null {

@@ -7,8 +7,11 @@ import type {
   LargestShare,
   LimitReading,
   LineBalance,
+  MonthResults,
   NewCase,
   PlanResults,
+  PriceMonths,
+  QualityRow,
   RangeMethod,
   ScenarioTable,
   Sensitivity,
@@ -42,6 +45,8 @@ export interface Questions {
   readonly rests: { readonly result: string };
   /** A result over two inputs. */
   readonly table: TableQuestion;
+  /** A result in each of the mill's own months. */
+  readonly months: { readonly result: string };
   /** Scenarios side by side, and every limit in every route. */
   readonly scenarios: Record<string, never>;
   /** What the investment plan comes to. */
@@ -81,6 +86,7 @@ export type CaseAnswer =
 export interface LineAnswer {
   readonly routes: readonly RouteOutline[];
   readonly balance: LineBalance | null;
+  readonly quality: readonly QualityRow[];
 }
 
 export interface FootprintAnswer {
@@ -94,6 +100,14 @@ export interface SwingsAnswer {
 }
 
 export type RestsAnswer = Sensitivity['rests'];
+
+export interface MonthsAnswer {
+  /** Null where the case holds no months. */
+  readonly results: MonthResults | null;
+  readonly kept: PriceMonths | null;
+  /** The two prices that months of this case are usually of; null where it buys only one of the two. */
+  readonly usual: Pick<PriceMonths, 'pulp' | 'recovered'> | null;
+}
 
 export interface ScenariosAnswer {
   readonly table: ScenarioTable;
@@ -122,6 +136,7 @@ export interface Answers {
   readonly rests: RestsAnswer;
   /** Null where one of the inputs cannot be spread out. */
   readonly table: WhatIfTable | null;
+  readonly months: MonthsAnswer;
   readonly scenarios: ScenariosAnswer;
   /** Null where the case has no plan. */
   readonly plan: PlanAnswer | null;

@@ -43,6 +43,8 @@ export interface RouteOutline {
   readonly cost: { readonly id: string; readonly value: number };
   /** Which of the two facing pages shows it. */
   readonly faces: 'base' | 'with' | null;
+  /** Whether its tonnes for the same service are somebody's figure, or what strength asks for. */
+  readonly service: NonNullable<Route['service']>;
 }
 
 export function routeOutlines(open: OpenCase): readonly RouteOutline[] {
@@ -58,6 +60,7 @@ function routeOutline(open: OpenCase, route: Route): RouteOutline {
     kind: kindOfLines(route.lines, materials),
     lines: route.lines.map((line) => lineOutline(open, route, line)),
     cost: { id: costId, value: valueOf(open, costId) },
+    service: route.service ?? 'as given',
     faces: compare.base === route.id ? 'base' : compare.with === route.id ? 'with' : null,
   };
 }

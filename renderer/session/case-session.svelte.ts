@@ -6,6 +6,7 @@ import type {
   CaseState,
   FootprintAnswer,
   LineAnswer,
+  MonthsAnswer,
   PlanAnswer,
   RestsAnswer,
   ScenariosAnswer,
@@ -116,6 +117,11 @@ export class CaseSession {
     const asked = (this.#tablesAsked += 1);
     const table = await this.#engine.ask('table', question);
     return asked === this.#tablesAsked ? { table } : null;
+  }
+
+  /** A result in each of the mill's own months; null when a newer answer is on its way. */
+  months(result: string): Promise<MonthsAnswer | null> {
+    return this.#engine.askNewest('months', { result });
   }
 
   /** Scenarios and limits; null when a newer answer is on its way. */

@@ -1,5 +1,6 @@
 import type { GivenInput } from './given-input.ts';
 import type { InvestmentPlan } from './investment-plan.ts';
+import type { GivenWasteCode } from './waste-codes.ts';
 import type { WhatIf } from './what-if.ts';
 
 export type { GivenInput } from './given-input.ts';
@@ -22,6 +23,8 @@ export interface Case extends WhatIf {
   readonly destinations: readonly Destination[];
   /** Streams whose landfill tax is not the standard one. */
   readonly residues?: readonly { readonly stream: string; readonly landfillTax: LandfillTax }[];
+  /** Waste codes that are others than the usual ones. */
+  readonly wasteCodes?: readonly GivenWasteCode[];
   /** What the price of carbon is paid on beside fuel and burned residues; nothing else where it is left out. */
   readonly carbonPrice?: CarbonPriceScheme;
   /** What the footprint rests on; where it is left out, natural gas, the European grid, AR5 and a wet temperate landfill. */
@@ -90,6 +93,8 @@ export interface Route {
   readonly lines: readonly Line[];
   /** The line whose share is what the others leave. */
   readonly balance: string;
+  /** Tonnes for the same service: as somebody gives them where nothing is said, or what the strength of the furnish asks for. */
+  readonly service?: 'as given' | 'from strength';
   readonly additives: readonly Additive[];
   readonly machineChemicals: readonly string[];
   /** Which of the two is given; the other closes the water balance. */

@@ -22,6 +22,7 @@ export type Problem =
       readonly known: readonly string[];
     }
   | { readonly kind: 'unknown input'; readonly id: string; readonly near: readonly string[] }
+  | { readonly kind: 'worked out'; readonly id: string }
   | { readonly kind: 'not a number'; readonly id: string; readonly given: string }
   | { readonly kind: 'which ton'; readonly id: string; readonly given: string }
   | {

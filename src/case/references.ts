@@ -14,6 +14,7 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...repeated('chemicals', namesOf(content, 'chemicals', 'id')),
     ...repeated('destinations', namesOf(content, 'destinations', 'id')),
     ...repeated('residues', namesOf(content, 'residues', 'stream')),
+    ...repeated('wasteCodes', namesOf(content, 'wasteCodes', 'stream')),
     ...repeated('routes', routes),
     ...missing('investment.from', valueAt(valueAt(content, 'investment'), 'from'), 'route', routes),
     ...missing('investment.to', valueAt(valueAt(content, 'investment'), 'to'), 'route', routes),

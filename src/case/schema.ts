@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { given, id, inputId, name, reference, text, textLike } from './schema-text.ts';
 import { investmentPlan } from './investment-schema.ts';
+import { wasteCodes } from './waste-codes.ts';
 import { whatIfEntries } from './what-if-schema.ts';
 
 /** The version this program writes. Older ones are migrated; newer ones are refused untouched. */
@@ -57,6 +58,7 @@ const route = v.strictObject({
   machine: v.optional(reference),
   lines: v.pipe(v.array(line), v.minLength(1, 'at least one line'), v.maxLength(40)),
   balance: id,
+  service: v.optional(v.picklist(['as given', 'from strength'])),
   additives: v.array(
     v.strictObject({
       id,
@@ -95,6 +97,7 @@ export const caseSchema = v.strictObject({
   residues: v.optional(
     v.array(v.strictObject({ stream: reference, landfillTax: v.picklist(['standard', 'lower', 'exempt']) })),
   ),
+  wasteCodes: v.optional(wasteCodes),
   carbonPrice: v.optional(
     v.strictObject({
       ownLandfill: v.optional(v.boolean()),

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { priceMonths } from './price-months-schema.ts';
 import { digits, given, id, inputId, name, text, textLike, unit, wholeNumber } from './schema-text.ts';
 import { distributionLaws } from './what-if.ts';
 
@@ -60,4 +61,5 @@ export const whatIfEntries = {
       correlations: v.optional(v.pipe(v.array(correlation), v.maxLength(400))),
     }),
   ),
+  months: v.optional(priceMonths),
 };

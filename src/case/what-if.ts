@@ -1,4 +1,5 @@
 import type { GivenInput } from './given-input.ts';
+import type { PriceMonths } from './price-months.ts';
 
 /** What a person asks of a case beside its figures: how far inputs may go, what must hold, what else could be, how sure they are. */
 export interface WhatIf {
@@ -7,6 +8,8 @@ export interface WhatIf {
   readonly limits?: readonly Limit[];
   readonly scenarios?: readonly Scenario[];
   readonly uncertainty?: Uncertainty;
+  /** The mill's own months on the plane of two prices. */
+  readonly months?: PriceMonths;
 }
 
 export interface GivenRange {

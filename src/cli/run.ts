@@ -8,6 +8,8 @@ import { type BreakEvenOptions, showBreakEven } from './show-break-even.ts';
 import { type SensitivityOptions, showSensitivity } from './show-sensitivity.ts';
 import { type InvestOptions, showInvestment } from './show-investment.ts';
 import { type LimitsOptions, showLimits } from './show-limits.ts';
+import { type MonthsOptions, showMonths } from './show-months.ts';
+import { type QualityOptions, showQuality } from './show-quality.ts';
 import { type ScenariosOptions, showScenarios } from './show-scenarios.ts';
 import { type TableOptions, showTable } from './show-table.ts';
 import { type UncertaintyOptions, showUncertainty } from './show-uncertainty.ts';
@@ -53,6 +55,11 @@ function program(console: Console): Command {
     .action((file: string, options: FootprintOptions) => {
       showFootprint(console, file, options);
     });
+  withSets(root.command('quality <case>').description('ash, dirt, brightness, water loop and strength of every route'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: QualityOptions) => {
+      showQuality(console, file, options);
+    });
   withSets(root.command('sensitivity <case>').description('what each input does to a result, one at a time'))
     .option('--result <id>', 'the result to look at', 'difference.total')
     .option('--share <percent>', 'move every input by this share of its figure instead of over its usual range')
@@ -72,6 +79,19 @@ function program(console: Console): Command {
     .option('--json', 'print as JSON')
     .action((file: string, across: string, down: string, options: TableOptions) => {
       showTable(console, file, across, down, options);
+    });
+  withSets(
+    root
+      .command('months <case>')
+      .description("a result at the prices of a mill's own months: how often each route won"),
+  )
+    .option('--result <id>', 'the result to look at', 'difference.total')
+    .option('--points <file>', 'rows of month, pulp price, recovered price, instead of the months of the case')
+    .option('--pulp <id>', 'the input that pulp prices are of')
+    .option('--recovered <id>', 'the input that recovered prices are of')
+    .option('--json', 'print as JSON')
+    .action((file: string, options: MonthsOptions) => {
+      showMonths(console, file, options);
     });
   withSets(root.command('uncertainty <case>').description('draw what is uncertain and show how a result spreads'))
     .option('--result <id>', 'the result to look at', 'difference.total')

@@ -33,6 +33,9 @@ export function catalogueProblems(content: Case): readonly Problem[] {
   content.residues?.forEach(({ stream }, s) =>
     problems.push(...unknown(`residues.${String(s)}.stream`, stream, 'residue stream', streams)),
   );
+  content.wasteCodes?.forEach(({ stream }, s) =>
+    problems.push(...unknown(`wasteCodes.${String(s)}.stream`, stream, 'residue stream', streams)),
+  );
   content.routes.forEach((route, r) => {
     const at = `routes.${String(r)}`;
     if (route.machine !== undefined)

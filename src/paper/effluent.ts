@@ -11,6 +11,8 @@ export interface Effluent {
   /** Chemical oxygen demand of the raw effluent, kgCOD/t. */
   readonly rawDemand: Quantity;
   readonly demandRemoved: Quantity;
+  /** Dissolved matter that leaves with the effluent, bdt/t. */
+  readonly dissolved: Quantity;
   /** Solids caught as primary sludge, by component, bdt/t. */
   readonly primarySludge: Flow;
   /** Biological sludge, counted as fines, bdt/t. */
@@ -99,6 +101,7 @@ export function effluentOf(sheet: Sheet, plant: Plant, additives: readonly Addit
   return {
     rawDemand,
     demandRemoved,
+    dissolved,
     primarySludge: flowOf((component) => solids[component].times(captured)),
     biologicalSludge: flowOf((component) => (component === 'fines' ? grown : constant('0', 'bdt/t'))),
     brokeRejects: flowOf((component) =>

@@ -1,4 +1,6 @@
 import { type Quantity, total } from '../kernel/expression/quantity.ts';
+import { averagePriceIdOf } from './materials/price-ids.ts';
+import { tieredCost } from './materials/tiered-cost.ts';
 import type { Plant } from './plant.ts';
 import type { Sheet } from './sheet.ts';
 import type { LineSpec } from './statement-writer.ts';
@@ -27,14 +29,16 @@ export function fibreLines(sheet: Sheet, plant: Plant): readonly LineSpec[] {
       bought.times(purchase.received),
       { where, note: 'Bone-dry mass over what is not moisture.' },
     );
+    const isTiered = purchase.tiers.length > 0;
+    const price = isTiered ? tieredCost(sheet, plant, material, purchase, bought) : purchase.price;
     const money = (quantity: Quantity) => bought.times(quantity);
     return [
       {
         account: 'fibre',
         key: material.id,
         label: material.label,
-        amount: money(purchase.price),
-        driverId: purchase.priceInput,
+        amount: money(price),
+        driverId: isTiered ? averagePriceIdOf(route.id, material.id) : purchase.priceInput,
         note: 'Bone-dry tonnes bought times what each costs ex works.',
       },
       {

@@ -18,6 +18,7 @@ import { nearest } from './nearest.ts';
 import type { Mill, Plant } from './plant.ts';
 import { type RouteModel, routeModel } from './route.ts';
 import { Sheet, fraction, notNegative, positive } from './sheet.ts';
+import { serviceFromStrength, strengthOf } from './strength.ts';
 
 /** A case turned into a calculation: the graph, and which of its quantities are what. */
 export interface Model {
@@ -25,6 +26,8 @@ export interface Model {
   readonly graph: Graph;
   readonly routes: readonly RouteModel[];
   readonly difference: Difference;
+  /** Ids that would be inputs, and are worked out in this case: they take no figure. */
+  readonly workedOut: ReadonlySet<string>;
   /**
    * What is wrong with the figures given, and which are missing. A refused figure leaves the default in force, so such a model must not be
    * worked out; a missing one only fails what depends on it.
@@ -56,7 +59,8 @@ export function buildModel(content: Case): Model {
   const graph = sheet.graph.build();
   const known = graph.inputs.map((input) => input.id);
   const unknown = sheet.unasked().map((id): Problem => ({ kind: 'unknown input', id, near: nearest(id, known) }));
-  return { case: content, graph, routes, difference, problems: [...sheet.problems, ...unknown] };
+  const { workedOut } = sheet;
+  return { case: content, graph, routes, difference, workedOut, problems: [...sheet.problems, ...unknown] };
 }
 
 /** The plan to change from one route to another, where the case has one. */
@@ -109,6 +113,7 @@ function millOf(sheet: Sheet): Mill {
 }
 
 function plantOf(sheet: Sheet, route: Route, mill: Mill): Plant {
+  serviceFromStrength(sheet, route);
   const machine = machineOf(sheet, route, mill.dryProduct);
   const lines = route.lines.map((line): LineResult => {
     const share = shareOf(sheet, route, line.id);
@@ -121,6 +126,7 @@ function plantOf(sheet: Sheet, route: Route, mill: Mill): Plant {
     );
     return lineOf(sheet, route, line, stock, mill.compositions);
   });
+  strengthOf(sheet, route, lines);
   return { route, mill, machine, lines };
 }
 

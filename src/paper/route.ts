@@ -13,6 +13,7 @@ import { type ReportedCause, footprintOf } from './footprint/footprint.ts';
 import { residueChoices } from './footprint/residue-choice.ts';
 import { wasteSums } from './footprint/waste-sums.ts';
 import { heatUse } from './heat.ts';
+import { loopConcentration } from './loop-concentration.ts';
 import type { Plant } from './plant.ts';
 import type { Prices } from './prices.ts';
 import { qualityOf } from './quality.ts';
@@ -48,6 +49,7 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
   );
   const chemicals = chemicalUses(sheet, plant, doses, polymer);
   const water = waterBalance(sheet, plant, chemicals, residues);
+  loopConcentration(sheet, plant, water, effluent);
   const kgPerTonne = constant('1000', 'kg/bdt');
   const power = (key: string, label: string, use: Quantity): LineSpec => ({
     account: 'electricity',

@@ -34,6 +34,8 @@ export class Sheet {
   readonly graph = new GraphBuilder();
   readonly problems: Problem[] = [];
   readonly #asked = new Set<string>();
+  readonly #workedOut = new Map<string, { readonly quantity: Quantity; readonly note: string }>();
+  readonly #standIns = new Map<string, Quantity>();
 
   constructor(content: Case) {
     this.case = content;
@@ -41,6 +43,8 @@ export class Sheet {
 
   /** An input that must have a figure; without one, the quantity fails and a problem says so. */
   input(spec: InputSpec): Quantity {
+    const instead = this.#workedOut.get(spec.id);
+    if (instead !== undefined) return this.#standIn(spec, instead);
     const declaration = this.#declare(spec);
     if (declaration.given === null && declaration.usual.value === null && !this.#mentioned(spec.id)) {
       this.problems.push({ kind: 'no figure', id: spec.id, label: declaration.label, unit: declaration.entryUnit });
@@ -51,6 +55,16 @@ export class Sheet {
   /** An input that is there only if the program has a default for it or the case gives a figure; otherwise nothing at all. */
   optional(spec: InputSpec): Quantity {
     return this.has(spec) ? this.input(spec) : constant('0', this.#unitOf(spec));
+  }
+
+  /** Works out what would otherwise be an input, under the id of that input. A figure that is given for it stands aside. */
+  workOut(id: string, quantity: Quantity, note: string): void {
+    this.#workedOut.set(id, { quantity, note });
+  }
+
+  /** Ids that would be inputs, and are worked out in this case. */
+  get workedOut(): ReadonlySet<string> {
+    return new Set(this.#workedOut.keys());
   }
 
   has(spec: InputSpec): boolean {
@@ -88,6 +102,18 @@ export class Sheet {
   /** Ids for which the case gives a figure although the model has no such input. */
   unasked(): readonly string[] {
     return Object.keys(this.case.inputs).filter((id) => !this.#asked.has(id));
+  }
+
+  #standIn(spec: InputSpec, { quantity, note }: { readonly quantity: Quantity; readonly note: string }): Quantity {
+    this.#asked.add(spec.id);
+    const unit = this.#unitOf(spec);
+    const entry = spec.entry ?? (spec.figure?.unit === '%' ? '%' : unit);
+    const shownIn = entry === unit ? {} : { shownIn: entry };
+    const named =
+      this.#standIns.get(spec.id) ??
+      this.define(spec.id, spec.label, unit, quantity, { where: spec.where, note, foreign: true, ...shownIn });
+    this.#standIns.set(spec.id, named);
+    return named;
   }
 
   #mentioned(id: string): boolean {

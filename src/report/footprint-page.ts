@@ -1,6 +1,7 @@
 import type { Footprint, RouteFootprint } from '../study/footprint-result.ts';
 import { publicClaimCaution } from '../wording/claim-caution-sentence.ts';
 import { formatNumber } from '../wording/number-format.ts';
+import { wasteCodeCaution, wasteCodeText } from '../wording/waste-code-phrase.ts';
 import { unitLabel } from '../wording/unit-label.ts';
 import { figuresTable, textTable } from './text-table.ts';
 
@@ -73,6 +74,7 @@ function beside({ routes }: Footprint, number: Show): string {
     [`Wood, ${unitLabel('m3-wood/t')}`, (route) => number(route.wood, 2)],
     [`Fresh water, ${unitLabel('m3/t')}`, (route) => number(route.water.fresh, 1)],
     [`Effluent, ${unitLabel('m3/t')}`, (route) => number(route.water.effluent, 1)],
+    ['Dissolved matter in the water loop, mg/l', (route) => number(route.water.concentration, 0)],
   ];
   return figuresTable(
     ['Beside the sum', ...routes.map((route) => route.label)],
@@ -86,17 +88,19 @@ function waste({ routes, tonnesPerYear }: Footprint, number: Show): string {
       stream.parts.map((part) => [
         `${route.label}: ${stream.label}`,
         part.label,
+        wasteCodeText(stream.wasteCode),
         number(part.dry * 1000, 2),
         number(part.wet * 1000, 2),
         number(part.wet * tonnesPerYear, 0),
       ]),
     ),
   );
-  const heads = ['Residues', 'to', 'dry kg/t', 'wet kg/t', 'wet t/year'];
-  return textTable(
-    heads.map((head) => ({ head, holds: head === 'Residues' || head === 'to' ? 'words' : 'figures' })),
+  const heads = ['Residues', 'to', 'code', 'dry kg/t', 'wet kg/t', 'wet t/year'];
+  const table = textTable(
+    heads.map((head) => ({ head, holds: ['Residues', 'to', 'code'].includes(head) ? 'words' : 'figures' })),
     rows,
   );
+  return `${table}\n${wasteCodeCaution}`;
 }
 
 function energy({ routes }: Footprint, number: Show): string {

@@ -22,6 +22,7 @@ export function statementPage(
       .join('\n'),
     notCompared(comparison, spread, locale),
     physical(comparison, locale),
+    tiers(comparison, locale),
     residues(comparison, locale),
     closing(spread),
   ]
@@ -125,6 +126,17 @@ function physical({ routes }: Comparison, locale: string): string {
     head,
     rows.map(([label, value]) => [label, ...routes.map(value)]),
   )}\n\n${figuresTable(['Line yields', ''], lines)}`;
+}
+
+/** What prices by tiers come to: the statement counts the average, one tonne more costs what the last does. */
+function tiers({ tieredPrices }: Comparison, locale: string): string {
+  const number = (value: number, decimals: number): string => formatNumber(value, { locale, decimals });
+  return tieredPrices
+    .map(
+      ({ routeLabel, materialLabel, tonnage, tonnageUnit, average, marginal, priceUnit }) =>
+        `Price tiers, ${routeLabel}: ${materialLabel}, ${number(tonnage, 0)} ${unitLabel(tonnageUnit)} at ${number(average, 2)} ${unitLabel(priceUnit)} on average; the last tonne costs ${number(marginal, 2)}.`,
+    )
+    .join('\n');
 }
 
 function residues({ routes }: Comparison, locale: string): string {

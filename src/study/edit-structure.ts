@@ -12,8 +12,16 @@ import {
   removeGrade,
   removeLine,
 } from '../case/edits/line-edits.ts';
-import { compareRoutes, duplicateRoute, moveRoute, removeRoute, renameRoute } from '../case/edits/route-edits.ts';
+import {
+  compareRoutes,
+  duplicateRoute,
+  moveRoute,
+  removeRoute,
+  renameRoute,
+  setService,
+} from '../case/edits/route-edits.ts';
 import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
+import { setWasteCode } from '../case/edits/waste-code-edits.ts';
 import type { Outcome } from '../case/problem.ts';
 import { readCase } from '../case/read-case.ts';
 import { writeCase } from '../case/write-case.ts';
@@ -73,10 +81,14 @@ function edited(open: OpenCase, edit: Edit): Case {
       return renameRoute(content, edit.route, edit.label);
     case 'move route':
       return moveRoute(content, edit.route, edit.to);
+    case 'set service':
+      return setService(content, edit.route, edit.service);
     case 'compare routes':
       return compareRoutes(content, edit.base, edit.with);
     case 'set investment':
       return setInvestment(content, edit.plan);
+    case 'set waste code':
+      return setWasteCode(content, edit.stream, edit.code);
     case 'set basis':
       return setBasis(content, edit.basis);
   }

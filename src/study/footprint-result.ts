@@ -1,6 +1,7 @@
 import type { RouteKind } from '../case/route-kind.ts';
 import type { Status } from '../kernel/graph/input-declaration.ts';
 import type { Scope } from '../paper/footprint/cause.ts';
+import type { WasteCode } from '../paper/waste-codes.ts';
 import type { UsedEnergy } from './energy-use.ts';
 
 /** A factor of some cause, with what must stand beside it. */
@@ -36,6 +37,8 @@ export interface StreamMass {
   readonly wet: number;
   readonly quantityId: string;
   readonly dryId: string;
+  /** Null where no code is usual and none is given. */
+  readonly wasteCode: WasteCode | null;
   /** Of the way it goes, per tonne of product: money less what it earns and spares, kgCO2e less what it spares. */
   readonly cost: number;
   readonly costId: string;
@@ -90,6 +93,9 @@ export interface RouteFootprint {
     readonly withMaterials: number;
     readonly effluent: number;
     readonly elsewhere: number;
+    /** Dissolved matter in the loop, mg/l. */
+    readonly concentration: number;
+    readonly concentrationId: string;
     readonly freshId: string;
     readonly effluentId: string;
   };

@@ -7,7 +7,7 @@ import { withScenario } from './scenarios/with-scenario.ts';
 
 /** What is asked of a case, without what names something that the case no longer has. */
 export function keptWhatIf(content: Case, graph: Graph): Case {
-  const { ranges, limits, scenarios, uncertainty, ...rest } = content;
+  const { ranges, limits, scenarios, uncertainty, months, ...rest } = content;
   // A share that nobody gives any more is a result of the same name: only what is an input still counts.
   const inputs = new Set(graph.inputs.map(({ id }) => id));
   const known = (id: string): boolean => inputs.has(id);
@@ -21,6 +21,7 @@ export function keptWhatIf(content: Case, graph: Graph): Case {
       ? {}
       : { scenarios: scenarios.map((scenario) => keptScenario(content, scenario, known)) }),
     ...(uncertainty === undefined ? {} : { uncertainty: keptUncertainty(uncertainty, known) }),
+    ...(months !== undefined && known(months.pulp) && known(months.recovered) ? { months } : {}),
   };
 }
 

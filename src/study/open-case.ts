@@ -64,7 +64,8 @@ export function changeInput(open: OpenCase, id: string, typed: string, told: Tol
   const changed = replaced === null ? workOut(asked) : withModel(asked, replaced);
   if (!changed.ok) return changed;
   const input = changed.value.model.graph.inputs.find((each) => each.id === id);
-  const kept = input === undefined ? null : keptInput(input, told);
+  if (input === undefined) return outcome(open, [{ kind: 'worked out', id }]);
+  const kept = keptInput(input, told);
   if (kept !== null && !canBeKept(kept.value)) return outcome(open, [tooLong(id, typed)]);
   return kept === null ? changed : outcome({ ...changed.value, content: withInput(open.content, id, kept) }, []);
 }

@@ -31,7 +31,7 @@ export type ProcessCaution =
       readonly high: number;
     }
   | {
-      readonly kind: 'above limit';
+      readonly kind: 'above limit' | 'below limit';
       readonly about: string;
       readonly where: string;
       readonly label: string;
@@ -52,6 +52,15 @@ export type ProcessCaution =
       readonly count: number;
       readonly labels: readonly string[];
     }
+  | {
+      readonly kind: 'beyond the tiers';
+      readonly about: string;
+      readonly where: string;
+      readonly value: number;
+      readonly most: number;
+      readonly unit: string;
+    }
+  | { readonly kind: 'gross refining'; readonly about: string; readonly where: string }
   | {
       readonly kind: 'heat below nothing';
       readonly about: string;

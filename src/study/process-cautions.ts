@@ -1,8 +1,10 @@
-import { limitIdOf, qualities, qualityIdOf } from '../paper/quality.ts';
+import { limitIdOf, qualities, qualityIdOf } from '../paper/quality-ids.ts';
 import { lineCautions } from './line-cautions.ts';
 import type { OpenCase } from './open-case.ts';
 import type { ProcessCaution } from './process-caution.ts';
 import { residueCautions } from './residue-cautions.ts';
+import { strengthCautions } from './strength-cautions.ts';
+import { tierCautions } from './tier-cautions.ts';
 
 /** All that a technologist would remark on, line by line and for the case. */
 export function processCautions(open: OpenCase): readonly ProcessCaution[] {
@@ -10,6 +12,8 @@ export function processCautions(open: OpenCase): readonly ProcessCaution[] {
     ...lineCautions(open),
     ...residueCautions(open),
     ...services(open),
+    ...strengthCautions(open),
+    ...tierCautions(open),
     ...limits(open),
     ...refusals(open),
     ...memories(open),
@@ -18,25 +22,15 @@ export function processCautions(open: OpenCase): readonly ProcessCaution[] {
 
 function limits({ content, values }: OpenCase): readonly ProcessCaution[] {
   return content.routes.flatMap((route) =>
-    qualities.flatMap(({ id, label }): ProcessCaution[] => {
+    qualities.flatMap(({ id, label, sense, unit }): ProcessCaution[] => {
       const limitId = limitIdOf(route.id, id);
       if (!values.has(limitId)) return [];
       const about = qualityIdOf(route.id, id);
       const [value, limit] = [values.number(about), values.number(limitId)];
-      const scale = id === 'ash' ? 100 : 1;
-      return value > limit
-        ? [
-            {
-              kind: 'above limit',
-              about,
-              where: route.label,
-              label,
-              value: value * scale,
-              limit: limit * scale,
-              unit: id === 'ash' ? '%' : 'kg/t',
-            },
-          ]
-        : [];
+      const scale = unit === '%' ? 100 : 1;
+      const told = { about, where: route.label, label, value: value * scale, limit: limit * scale, unit };
+      if (sense === 'at most') return value > limit ? [{ kind: 'above limit', ...told }] : [];
+      return value < limit ? [{ kind: 'below limit', ...told }] : [];
     }),
   );
 }

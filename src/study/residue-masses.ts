@@ -1,11 +1,14 @@
+import { kindOfLines } from '../case/route-kind.ts';
 import { streamCarbonIdOf, streamCostIdOf } from '../paper/footprint/residue-choice.ts';
 import { wasteIdOf } from '../paper/footprint/waste-sums.ts';
 import type { RouteModel } from '../paper/route.ts';
+import { wasteCodeOf } from '../paper/waste-codes.ts';
 import type { StreamMass, WasteMass } from './footprint-result.ts';
 import type { OpenCase } from './open-case.ts';
 
 /** Each residue stream of a route: how much of it, where it goes, and what its way costs and emits. */
-export function streamMasses({ values }: OpenCase, { plant, residues }: RouteModel): readonly StreamMass[] {
+export function streamMasses({ values, content }: OpenCase, { plant, residues }: RouteModel): readonly StreamMass[] {
+  const kind = kindOfLines(plant.route.lines, content.materials);
   return residues.map(({ stream, label, parts }) => {
     const id = `${plant.route.id}.residue.${stream}`;
     const [dry, wet] = [values.number(`${id}.dry`), values.number(`${id}.wet`)];
@@ -26,7 +29,8 @@ export function streamMasses({ values }: OpenCase, { plant, residues }: RouteMod
     const [costId, carbonId] = [streamCostIdOf(plant.route.id, stream), streamCarbonIdOf(plant.route.id, stream)];
     const [cost, carbon] = [values.number(costId), values.number(carbonId)];
     const ids = { quantityId: `${id}.wet`, dryId: `${id}.dry`, costId, carbonId };
-    return { stream, label, dry, wet, cost, carbon, ...ids, parts: split };
+    const wasteCode = wasteCodeOf(stream, kind, content.wasteCodes);
+    return { stream, label, dry, wet, cost, carbon, ...ids, wasteCode, parts: split };
   });
 }
 

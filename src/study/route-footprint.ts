@@ -2,6 +2,7 @@ import { kindOfLines } from '../case/route-kind.ts';
 import { avoidedLandfillIdOf } from '../paper/footprint/avoided-landfill.ts';
 import { contractPowerIdOf, contractScopeIdOf } from '../paper/footprint/contract-power.ts';
 import { scopeIdOf, scopes } from '../paper/footprint/footprint.ts';
+import { loopConcentrationIdOf } from '../paper/loop-concentration.ts';
 import type { RouteModel } from '../paper/route.ts';
 import { causeAmount } from './cause-amount.ts';
 import { energyByUse } from './energy-use.ts';
@@ -56,6 +57,8 @@ export function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprin
       withMaterials: of('water.withMaterials'),
       effluent: values.number(effluentId),
       elsewhere: of('water.elsewhere'),
+      concentration: values.number(loopConcentrationIdOf(id)),
+      concentrationId: loopConcentrationIdOf(id),
       freshId,
       effluentId,
     },

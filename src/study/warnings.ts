@@ -1,6 +1,7 @@
 import type { Origin } from '../case/case.ts';
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
+import { nodeNamed } from '../kernel/graph/graph.ts';
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { type ClaimCaution, claimCautions } from './claim-cautions.ts';
 import { capitalStand } from './before-new-plant.ts';
@@ -29,6 +30,13 @@ export type Caution =
     }
   | { readonly kind: 'before new plant'; readonly about: string; readonly route: string }
   | { readonly kind: 'limit broken'; readonly about: string; readonly reading: LimitReading }
+  | {
+      readonly kind: 'set aside';
+      readonly about: string;
+      readonly label: string;
+      readonly where: string;
+      readonly given: string;
+    }
   | { readonly kind: 'no contingency'; readonly about: string }
   | { readonly kind: 'not all written off'; readonly about: string; readonly percent: number }
   | { readonly kind: 'effluent below nothing'; readonly about: string; readonly route: string; readonly value: string }
@@ -64,6 +72,7 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
     ...brokenLimits(open),
     ...noContingency(open),
     ...notAllWrittenOff(open),
+    ...setAside(open),
     ...unusualFigures(open),
     ...effluents(open),
     ...unpricedAdditives(open),
@@ -92,6 +101,15 @@ function notAllWrittenOff({ content, model }: OpenCase): readonly Caution[] {
 function noContingency({ content, values }: OpenCase): readonly Caution[] {
   const about = 'investment.contingency';
   return content.investment !== undefined && values.number(about) === 0 ? [{ kind: 'no contingency', about }] : [];
+}
+
+/** Figures that a person gave for what the case now works out: they are kept, and do nothing. */
+function setAside({ content, model }: OpenCase): readonly Caution[] {
+  return Object.entries(content.inputs).flatMap(([id, { value }]): Caution[] => {
+    if (!model.workedOut.has(id)) return [];
+    const { label, where = '' } = nodeNamed(model.graph, id).declaration ?? { label: id };
+    return [{ kind: 'set aside', about: id, label, where, given: value }];
+  });
 }
 
 function newPlant(open: OpenCase): readonly Caution[] {

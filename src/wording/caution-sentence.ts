@@ -27,6 +27,8 @@ export function cautionSentence(caution: Caution): string {
       const label = unitLabel(unit) === '' ? '' : ` ${unitLabel(unit)}`;
       return `${routeLabel}: ${limit.label} comes to ${shortNumber(String(value), 4)}${label}; the limit is ${limit.sense} ${trueMinus(limit.value)}${label}${limit.kind === 'soft' ? ', a soft one' : ''}.`;
     }
+    case 'set aside':
+      return `${placed(caution)} is worked out while the case says so; the figure given for it, ${trueMinus(caution.given)}, stands aside.`;
     case 'no contingency':
       return 'The investment plan has no contingency: it takes its estimate for what will be spent. A usual allowance depends on how far the estimate has been worked out.';
     case 'not all written off':

@@ -28,6 +28,8 @@ export function problemSentence(problem: Problem): string {
       return `${place(problem.path)}: there is no ${problem.what} "${problem.given}"; ${problem.known.length === 0 ? 'there are none' : `there are ${listed(problem.known)}`}.`;
     case 'unknown input':
       return `There is no input "${problem.id}" in this case${problem.near.length === 0 ? '' : `; near to it are ${listed(problem.near)}`}.`;
+    case 'worked out':
+      return `"${problem.id}" is worked out in this case, from price tiers or from strength, and takes no figure, range or spread of its own.`;
     case 'not a number':
       return `${problem.id}: "${problem.given}" is not a number; write one such as 12.5, with a unit if you like.`;
     case 'which ton':

@@ -1,6 +1,7 @@
 import type { ProcessCaution } from '../study/process-caution.ts';
 import { inSentence } from './in-sentence.ts';
 import { shortNumber } from './short-number.ts';
+import { unitLabel } from './unit-label.ts';
 
 const words = { wire: 'bale wire', wetStrength: 'wet-strength paper' } as const;
 
@@ -20,9 +21,14 @@ export function processCautionSentence(caution: ProcessCaution): string {
     case 'edge load':
       return `${caution.where}: a specific edge load of ${short(caution.value)} J/m is outside what refiners are run at, ${String(caution.low)} to ${String(caution.high)}.`;
     case 'above limit':
+    case 'below limit':
       return `${caution.where}: ${inSentence(caution.label)} comes to ${short(caution.value)} ${caution.unit}; the limit set is ${short(caution.limit)}.`;
     case 'too wet to accept':
       return `${caution.where}: moisture of ${short(caution.value)} % is above ${short(caution.limit)} %, at which deliveries are refused.`;
+    case 'beyond the tiers':
+      return `${caution.where}: ${short(caution.value)} ${unitLabel(caution.unit)} is more than the price tiers hold, ${short(caution.most)}. What is beyond them is priced like the last tier, which may be too little.`;
+    case 'gross refining':
+      return `${caution.where}: only the whole draw of this refiner is known, not its net energy, so it adds nothing to strength.`;
     case 'heat below nothing':
       return `${caution.where}: residues in the own boiler take ${short(-caution.value)} GJ a tonne more than they give; that heat is charged.`;
     case 'other service':

@@ -1,4 +1,5 @@
 import type { Comparison } from '../study/comparison.ts';
+import { wasteCodeCaution, wasteCodeText } from '../wording/waste-code-phrase.ts';
 import type { Cell, SheetPlan, WorkbookPlan } from './plan.ts';
 
 /** What a plan needs of the spread: what to look at. */
@@ -86,8 +87,14 @@ function quantities({ routes }: Comparison): SheetPlan {
       text('t as received/t'),
     ]),
     ...route.lines.map((line) => [text(`${line.label}, line yield`), quantity(line.yield), text('share')]),
-    ...route.residues.map((each) => [text(`${each.label}, as hauled`), quantity(each.wet), text('wet t/t')]),
+    ...route.residues.map((each) => [
+      text(`${each.label}, as hauled`),
+      quantity(each.wet),
+      text('wet t/t'),
+      text(`Waste code ${wasteCodeText(each.wasteCode)}`),
+    ]),
     [],
   ]);
-  return { name: 'Quantities', columns: [{ width: 44 }, { width: 18 }, { width: 18 }], rows, frozenRows: 0 };
+  const columns = [{ width: 44 }, { width: 18 }, { width: 18 }, { width: 28 }];
+  return { name: 'Quantities', columns, rows: [...rows, [text(wasteCodeCaution)]], frozenRows: 0 };
 }

@@ -1,5 +1,5 @@
 import { createContext } from 'svelte';
-import type { Edit, LineBalance, StageBalance, StageChoice, StageOptions } from '../../../src/index.ts';
+import type { Edit, LineBalance, QualityRow, StageBalance, StageChoice, StageOptions } from '../../../src/index.ts';
 import type { Choices } from '../../engine/choices.ts';
 import type { LineAnswer } from '../../engine/messages.ts';
 import type { LineOutline, RouteOutline } from '../../engine/route-outline.ts';
@@ -34,6 +34,10 @@ export class LineDesk {
 
   get balance(): LineBalance | null {
     return this.#answer?.balance ?? null;
+  }
+
+  get quality(): readonly QualityRow[] {
+    return this.#answer?.quality ?? [];
   }
 
   get route(): RouteOutline | null {

@@ -58,9 +58,15 @@ export function contentColumns({ volume }: Scales): readonly BesideColumn[] {
     },
     { head: 'wood', about: '', scale: volume, of: ({ id, wood }) => ({ value: wood, id: `${id}.wood` }) },
     water('water in', 'fresh'),
-    water('with materials', 'withMaterials'),
+    water('in materials', 'withMaterials'),
     water('effluent', 'effluent'),
     water('elsewhere', 'elsewhere'),
+    {
+      head: 'loop, mg/l',
+      about: 'dissolved matter in the water loop',
+      scale: { factor: 1, decimals: 0, unit: 'mg/l' },
+      of: (route) => ({ value: route.water.concentration, id: route.water.concentrationId }),
+    },
   ];
 }
 

@@ -1,6 +1,12 @@
 import { createContext } from 'svelte';
 import type { Sensitivity, BreakEven, TrialSummary, WhatIfTable } from '../../../src/index.ts';
-import type { ScenariosAnswer, SwingsAnswer, SwingsQuestion, TableQuestion } from '../../engine/messages.ts';
+import type {
+  MonthsAnswer,
+  ScenariosAnswer,
+  SwingsAnswer,
+  SwingsQuestion,
+  TableQuestion,
+} from '../../engine/messages.ts';
 import type { TrialCrew } from '../../engine/trials/trial-crew.ts';
 import type { Book } from '../../session/book.svelte.ts';
 import { TrialDrawing, type TrialProgress } from '../../session/trial-drawing.svelte.ts';
@@ -16,6 +22,7 @@ export class WhatIfDesk {
   #swings = $state.raw<SwingsAnswer | null>(null);
   #table = $state.raw<WhatIfTable | null>(null);
   #scenarios = $state.raw<ScenariosAnswer | null>(null);
+  #months = $state.raw<MonthsAnswer | null>(null);
   #refusal = $state.raw<readonly string[]>([]);
 
   constructor(book: Book, crew: Pick<TrialCrew, 'run' | 'stop'>) {
@@ -33,6 +40,10 @@ export class WhatIfDesk {
 
   get table(): WhatIfTable | null {
     return this.#table;
+  }
+
+  get months(): MonthsAnswer | null {
+    return this.#months;
   }
 
   get scenarios(): ScenariosAnswer | null {
@@ -78,6 +89,11 @@ export class WhatIfDesk {
   async refreshTable(question: TableQuestion): Promise<void> {
     const answer = await this.#book.session.table(question);
     if (answer !== null) this.#table = answer.table;
+  }
+
+  async refreshMonths(result: string): Promise<void> {
+    const answer = await this.#book.session.months(result);
+    if (answer !== null) this.#months = answer;
   }
 
   async refreshScenarios(): Promise<void> {

@@ -1,4 +1,4 @@
-import type { FootprintBasis, Stage } from '../case.ts';
+import type { FootprintBasis, Route, Stage } from '../case.ts';
 import type { InvestmentPlan } from '../investment-plan.ts';
 import type { WhatIfEdit } from './what-if-edits.ts';
 
@@ -40,9 +40,13 @@ export type Edit =
   | { readonly kind: 'remove route'; readonly route: string }
   | { readonly kind: 'rename route'; readonly route: string; readonly label: string }
   | { readonly kind: 'move route'; readonly route: string; readonly to: number }
+  /** Whether the tonnes for the same service are as somebody gives them, or what the strength of the furnish asks for. */
+  | { readonly kind: 'set service'; readonly route: string; readonly service: NonNullable<Route['service']> }
   | { readonly kind: 'compare routes'; readonly base: string; readonly with: string }
   /** Plans an investment, or gives the plan up; figures of a plan that is given up go with it. */
   | { readonly kind: 'set investment'; readonly plan: InvestmentPlan | null }
+  /** Gives a residue stream another waste code than usual; null goes back to the usual one. */
+  | { readonly kind: 'set waste code'; readonly stream: string; readonly code: string | null }
   /** Changes what the footprint rests on; an option given as null goes back to the usual one. */
   | { readonly kind: 'set basis'; readonly basis: BasisOptions };
 

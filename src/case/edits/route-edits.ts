@@ -1,4 +1,4 @@
-import type { Case } from '../case.ts';
+import type { Case, Route } from '../case.ts';
 import { withInputsCopied, withoutInputsOf } from './given-inputs.ts';
 import { copyLabel, freshId, idsOf, inserted, moved } from './lists.ts';
 import { onRoute } from './parts.ts';
@@ -43,6 +43,13 @@ export function renameRoute(content: Case, routeId: string, label: string): Case
     ...route,
     label: label.trim() === '' ? route.label : label.trim().slice(0, 200),
   }));
+}
+
+/** "As given" is what holds where nothing is said, and is not written down. */
+export function setService(content: Case, routeId: string, service: NonNullable<Route['service']>): Case {
+  return onRoute(content, routeId, ({ service: _before, ...route }) =>
+    service === 'as given' ? route : { ...route, service },
+  );
 }
 
 export function moveRoute(content: Case, routeId: string, to: number): Case {

@@ -1,4 +1,5 @@
 import type { Case } from '../case.ts';
+import type { PriceMonths } from '../price-months.ts';
 import type { GivenRange, Limit, Scenario, Uncertainty } from '../what-if.ts';
 
 /** A change of what is asked of a case: none of these changes what it comes to, save putting a scenario in force. */
@@ -12,7 +13,9 @@ export type WhatIfEdit =
   | { readonly kind: 'remove scenario'; readonly scenario: string }
   /** Gives the case the figures of a scenario. */
   | { readonly kind: 'put in force'; readonly scenario: string }
-  | { readonly kind: 'set uncertainty'; readonly uncertainty: Uncertainty | null };
+  | { readonly kind: 'set uncertainty'; readonly uncertainty: Uncertainty | null }
+  /** The mill's own months, all of them at once; null takes them away. */
+  | { readonly kind: 'set months'; readonly months: PriceMonths | null };
 
 const kinds: Readonly<Record<WhatIfEdit['kind'], true>> = {
   'set range': true,
@@ -22,6 +25,7 @@ const kinds: Readonly<Record<WhatIfEdit['kind'], true>> = {
   'remove scenario': true,
   'put in force': true,
   'set uncertainty': true,
+  'set months': true,
 };
 
 export function isWhatIfEdit(edit: { readonly kind: string }): edit is WhatIfEdit {
@@ -47,6 +51,10 @@ export function withWhatIf(content: Case, edit: WhatIfEdit): Case {
     case 'set uncertainty': {
       const { uncertainty: _before, ...rest } = content;
       return edit.uncertainty === null ? rest : { ...rest, uncertainty: edit.uncertainty };
+    }
+    case 'set months': {
+      const { months: _before, ...rest } = content;
+      return edit.months === null ? rest : { ...rest, months: edit.months };
     }
   }
 }

@@ -4,6 +4,8 @@ import { materialEntries } from '../catalogue.ts';
 import type { Flow } from '../components.ts';
 import { plainFigure } from '../figure.ts';
 import { type Sheet, fraction, notNegative } from '../sheet.ts';
+import { averagePriceIdOf } from './price-ids.ts';
+import { type PriceTier, leadingBuyer, priceTiersOf } from './price-tiers.ts';
 import { moistureLimitOf, payableShare, usableShare } from './settlement.ts';
 
 /** What a bone-dry tonne of a bought material costs. Money in the case's currency. */
@@ -17,6 +19,15 @@ export interface Purchase {
   readonly freight: Quantity;
   /** The input that sets each. */
   readonly priceInput: string;
+  /** Prices by tonnage; none where one price holds for all of it. */
+  readonly tiers: readonly PriceTier[];
+  /** Symbol of the tonne that the price is per, and its currency per such a tonne. */
+  readonly basis: string;
+  readonly priceUnit: string;
+  /** Tonnes on that basis per bone-dry tonne, as they count towards the tiers. */
+  readonly tonnesPerDry: Quantity;
+  /** Ex-works money per bone-dry tonne at another price than the one in force. */
+  readonly costAt: (price: Quantity) => Quantity;
   readonly freightInput: string;
 }
 
@@ -43,7 +54,7 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
     constant('1', 't-ar/bdt').dividedBy(moisture.complement()),
     { where },
   );
-  const net = netPrice(sheet, material);
+  const { net, tiers, netOf, unit: priceUnit } = netPrice(sheet, material);
   // Only looked at to warn: a delivery above it is refused, whatever it would cost.
   sheet.optional({
     id: `${id}.moistureRefusal`,
@@ -56,6 +67,7 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
   const payable = payableMass(sheet, material, { net, moisture, received, composition });
   const foreign = foreignCurrency(sheet, material);
   const rate = foreign === null ? constant('1') : exchangeRate(sheet, foreign);
+  const costAt = (asked: Quantity): Quantity => netOf(asked).times(payable).times(rate);
   const price = sheet.define(`${id}.cost`, 'Paid per bone-dry tonne', 'EUR/bdt', net.times(payable).times(rate), {
     where,
     note: 'Net price times the payable tonnes per bone-dry tonne.',
@@ -80,11 +92,22 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
       note: 'Freight and handling are charged per tonne as received, whatever the basis of the price.',
     },
   );
-  return { moisture, received, price, freight, priceInput: `${id}.price`, freightInput: `${id}.freight` };
+  const basis = basisUnits[material.price.basis];
+  const tonnesPerDry = tonnesPerDryOf(material, received);
+  const inputs = { priceInput: `${id}.price`, freightInput: `${id}.freight` };
+  return { moisture, received, price, freight, ...inputs, tiers, basis, priceUnit, tonnesPerDry, costAt };
 }
 
 /** Pulp is published as list, recovered paper as traded: only net prices can be compared. net = list x (1 - discount) - rebate. */
-function netPrice(sheet: Sheet, material: Material): Quantity {
+function netPrice(
+  sheet: Sheet,
+  material: Material,
+): {
+  readonly net: Quantity;
+  readonly unit: string;
+  readonly tiers: readonly PriceTier[];
+  readonly netOf: (asked: Quantity) => Quantity;
+} {
   const id = `material.${material.id}`;
   const where = material.label;
   const abroad = foreignCurrency(sheet, material);
@@ -93,6 +116,15 @@ function netPrice(sheet: Sheet, material: Material): Quantity {
   const entry = material.like === undefined ? undefined : materialEntries.get(material.like);
   const sameBasis = entry !== undefined && entry.priceBasis === material.price.basis && !foreign;
   const label = priceLabels[material.price.kind];
+  const tiers = priceTiersOf(sheet, material, { unit, basis: basisUnits[material.price.basis], foreign });
+  const buyer = leadingBuyer(sheet.case, material.id);
+  const [first] = tiers;
+  if (first !== undefined)
+    sheet.workOut(
+      `${id}.price`,
+      buyer === null ? first.price : sheet.graph.later(averagePriceIdOf(buyer, material.id), unit),
+      'Average of the tiers over what the route buys.',
+    );
   const asked = sheet.input({
     id: `${id}.price`,
     label,
@@ -110,8 +142,19 @@ function netPrice(sheet: Sheet, material: Material): Quantity {
     allowed: fraction,
   });
   const rebate = sheet.optional({ id: `${id}.rebate`, label: 'Rebate', where, unit, foreign, allowed: notNegative });
-  const net = asked.times(discount.complement()).minus(rebate);
-  return sheet.define(`${id}.netPrice`, 'Net price', unit, net, { where, foreign });
+  const netOf = (price: Quantity): Quantity => price.times(discount.complement()).minus(rebate);
+  return {
+    net: sheet.define(`${id}.netPrice`, 'Net price', unit, netOf(asked), { where, foreign }),
+    unit,
+    tiers,
+    netOf,
+  };
+}
+
+/** Tonnages of tiers are delivered tonnes: deductions for moisture lower what is paid, not what was taken. */
+function tonnesPerDryOf({ price }: Material, received: Quantity): Quantity {
+  if (price.basis === 'as received') return received;
+  return price.basis === 'air-dry' ? constant('1', 'adt/bdt').dividedBy(constant('0.9')) : constant('1');
 }
 
 /** The currency of a price that is not the case's own; a price that names the case's own currency is no foreign price. */

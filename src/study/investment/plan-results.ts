@@ -128,7 +128,9 @@ function summedUp(values: readonly number[]): readonly number[] {
 
 function breakEvensOf(open: OpenCase): PlanResults['breakEvens'] {
   const tape = new ResultTape(open, npvId);
-  const prices = open.content.materials.map(({ id }) => `material.${id}.price`).filter((id) => open.values.has(id));
+  // A price that goes by tiers is worked out, and turns nothing by itself.
+  const inputs = new Set(open.model.graph.inputs.map(({ id }) => id));
+  const prices = open.content.materials.map(({ id }) => `material.${id}.price`).filter((id) => inputs.has(id));
   return {
     tonnes: breakEven(open, npvId, 'product.tonnes', 0, tape),
     fibre: prices.flatMap((id) => breakEven(open, npvId, id, 0, tape) ?? []),

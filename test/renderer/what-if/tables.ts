@@ -31,6 +31,7 @@ export const smallTable: WhatIfTable = {
     [[], [], []],
     [[], [], [landfill]],
   ],
+  points: [],
 };
 
 /** A plane over so many columns and rows; limits are broken on its high side. */
@@ -45,5 +46,6 @@ export function plane(size: number): WhatIfTable {
     cells,
     contour: [],
     broken: cells.map((row) => row.map((value) => (value > size / 2 ? [landfill] : []))),
+    points: [],
   };
 }

@@ -17,6 +17,16 @@ export interface HeatLayout {
   readonly broken: { readonly path: string; readonly isCorner: boolean };
   readonly today: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
   readonly numbers: readonly CellNumber[];
+  readonly points: readonly HeatPoint[];
+}
+
+/** A month on the map. */
+export interface HeatPoint {
+  readonly key: string;
+  readonly x: number;
+  readonly y: number;
+  /** "2024-03: −41.20". */
+  readonly title: string;
 }
 
 export interface CellNumber {
@@ -68,7 +78,16 @@ export function layOutHeat(
     },
     today: outline(grid, across.today, down.today),
     numbers: numbersOf(table, grid, text, tintAt),
+    points: pointsOf(table, grid, text),
   };
+}
+
+function pointsOf({ points }: WhatIfTable, grid: CellGrid, text: (value: number) => string): readonly HeatPoint[] {
+  return points.map(({ month, place, value }, at) => {
+    const [x, y] = middleAt(grid, place);
+    const found = Number.isFinite(value) ? text(value) : 'cannot be';
+    return { key: String(at), x, y, title: `${month}: ${found}` };
+  });
 }
 
 /** Today's cell; a small one is outlined from a little way off. */

@@ -13,6 +13,9 @@ export function limitChoices({ currency, inputs, base, with: other }: Spread): r
   const routes = [base.id, other.id];
   const isFreshGiven = routes.some((id) => Object.hasOwn(inputs, `${id}.machine.freshWater`));
   const isEffluentGiven = routes.some((id) => Object.hasOwn(inputs, `${id}.effluent`));
+  const hasBrightness = Object.keys(inputs).some(
+    (id) => routes.some((route) => id.startsWith(`${route}.`)) && id.endsWith('.brightness'),
+  );
   const both = isFreshGiven && isEffluentGiven;
   const water = [
     ...(isFreshGiven ? waterChoices('machine.freshWater', 'water.effluent', both ? ', fresh water given' : '') : []),
@@ -22,6 +25,8 @@ export function limitChoices({ currency, inputs, base, with: other }: Spread): r
     { result: 'productAsh', label: 'Ash of the product', unit: '%' },
     { result: 'product.dirt', label: 'Ink specks in the product', unit: 'kg/t' },
     { result: 'product.macroStickies', label: 'Macro-stickies in the product', unit: 'kg/t' },
+    ...(hasBrightness ? [{ result: 'product.brightness', label: 'Brightness of the stock', unit: '%' }] : []),
+    { result: 'water.concentration', label: 'Dissolved matter in the water loop', unit: 'mg/l' },
     { result: 'residue.all.wet.landfill', label: 'Residues to landfill, as hauled', unit: 'wet-t/a' },
     { result: 'residue.all.wet', label: 'All residues, as hauled', unit: 'wet-t/a' },
     { result: 'effluent.rawDemand', label: 'Oxygen demand of the raw effluent', unit: 'kgCOD/d' },
