@@ -8,6 +8,7 @@ import { type BreakEvenOptions, showBreakEven } from './show-break-even.ts';
 import { type SensitivityOptions, showSensitivity } from './show-sensitivity.ts';
 import { type InvestOptions, showInvestment } from './show-investment.ts';
 import { type LimitsOptions, showLimits } from './show-limits.ts';
+import { type ReconcileOptions, showReconciliation } from './show-reconciliation.ts';
 import { type ScenariosOptions, showScenarios } from './show-scenarios.ts';
 import { type TableOptions, showTable } from './show-table.ts';
 import { type UncertaintyOptions, showUncertainty } from './show-uncertainty.ts';
@@ -27,8 +28,11 @@ function program(console: Console): Command {
   const withSets = (command: Command): Command =>
     command
       .option('--set <id=value>', 'give an input another figure, with or without a unit; may be repeated', collect, [])
-      .option('--source <text>', 'where the figures of --set come from; carbon factors need it');
-  withSets(root.command('compare <case>').description('compare the routes of a case, line by line'))
+      .option('--source <text>', 'where the figures of --set come from; carbon factors need it')
+      .option('--dated <day>', 'the day the figures of --set are of, such as 2026-11-25');
+  const withToday = (command: Command): Command =>
+    withSets(command).option('--today <day>', 'the day by which ages are told, instead of the day it is');
+  withToday(root.command('compare <case>').description('compare the routes of a case, line by line'))
     .option('--json', 'print everything as JSON')
     .option('--csv <file>', 'also write the statement as CSV')
     .option('--workbook <file>', 'also write the statement as a workbook')
@@ -86,6 +90,11 @@ function program(console: Console): Command {
     .action((file: string, options: InvestOptions) => {
       showInvestment(console, file, options);
     });
+  withSets(root.command('reconcile <case>').description('measured figures beside computed ones, and the gaps'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: ReconcileOptions) => {
+      showReconciliation(console, file, options);
+    });
   withSets(root.command('scenarios <case>').description('the scenarios of a case side by side'))
     .option('--json', 'print as JSON')
     .action((file: string, options: ScenariosOptions) => {
@@ -103,7 +112,7 @@ function program(console: Console): Command {
     .action((file: string, route: string, line: string | undefined, options: LineOptions) => {
       showLine(console, file, route, line, options);
     });
-  withSets(root.command('check <case>').description('say what is wrong with a case, and what to look at')).action(
+  withToday(root.command('check <case>').description('say what is wrong with a case, and what to look at')).action(
     (file: string, options: CheckOptions) => {
       check(console, file, options);
     },

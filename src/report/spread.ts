@@ -2,6 +2,7 @@ import type { RouteKind } from '../case/route-kind.ts';
 import type { Bounds } from '../kernel/expression/operation.ts';
 import type { Status } from '../kernel/graph/input-declaration.ts';
 import type { CapitalStand } from '../study/before-new-plant.ts';
+import type { SameProductStand } from '../study/trust/same-product.ts';
 
 /** Money of one line, per tonne of product and per year. `shown` figures are rounded so that parts add up to the rounded whole. */
 export interface Amount {
@@ -71,6 +72,8 @@ export interface InputView {
   readonly source: string;
   readonly note: string;
   readonly touched: boolean;
+  /** The day the figure is of, "" where nobody has said; only prices and what ages like them hold one, and only where a person gave them. */
+  readonly date?: string;
   /** The default, where the figure in force is a person's own. */
   readonly usual: string | null;
   /** Carbon factors only: what it takes in. A figure given for one must name its source. */
@@ -106,6 +109,8 @@ export interface Spread {
   readonly difference: Amount;
   /** How the capital of the recovered line stands in the difference: counted, left to the investment plan, or not entered by anybody. */
   readonly capital: CapitalStand;
+  /** Whether the two routes make the same product, as far as anybody has said. */
+  readonly sameProduct: SameProductStand;
   readonly groups: readonly SpreadGroup[];
   readonly checks: readonly Check[];
   readonly warnings: readonly Warning[];

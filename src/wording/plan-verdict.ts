@@ -3,6 +3,7 @@ import type { PlanResults } from '../study/investment/plan-results.ts';
 import { type TrialSummary, toldPercentiles } from '../study/uncertainty/trial-summary.ts';
 import { drawingPhrase } from './drawing-phrase.ts';
 import { formatNumber } from './number-format.ts';
+import { sameProductPhrase } from './same-product-phrase.ts';
 import { unitLabel } from './unit-label.ts';
 
 /** What one must know to judge a plan, beside its results. */
@@ -110,12 +111,13 @@ function isTwin(id: string, { base, project }: PlanResults): boolean {
   return [base.id, project.id].some((route) => id.startsWith(`${route}.machine.`));
 }
 
-function conditions({ plan, rates, priceYear }: PlanResults): readonly string[] {
+function conditions({ plan, rates, priceYear, sameProduct }: PlanResults): readonly string[] {
   const held = priceYear === plan.start ? '' : `, prices of ${priceYear} taken to hold in ${plan.start}`;
+  const same = sameProductPhrase(sameProduct);
   const terms =
     plan.money === 'real' ? `Real terms, in money of ${priceYear}` : `Nominal terms, in the money of each year${held}`;
   return [
-    `${terms}; before financing; if both routes make the same product.`,
+    `${terms}; before financing${same === '' ? '' : `; if ${same}`}.`,
     rates.inflation === 0 ? 'General inflation is nothing, so real and nominal are the same.' : '',
   ];
 }

@@ -4,6 +4,7 @@ import { materialEntries } from '../catalogue.ts';
 import type { Flow } from '../components.ts';
 import { plainFigure } from '../figure.ts';
 import { type Sheet, fraction, notNegative } from '../sheet.ts';
+import { metricTonneOf, metricWorth, tonneOf } from './price-unit.ts';
 import { moistureLimitOf, payableShare, usableShare } from './settlement.ts';
 
 /** What a bone-dry tonne of a bought material costs. Money in the case's currency. */
@@ -20,7 +21,6 @@ export interface Purchase {
   readonly freightInput: string;
 }
 
-const basisUnits = { 'as received': 't-ar', 'air-dry': 'adt', 'bone-dry': 'bdt' } as const;
 const mostlyDry = { least: '0', below: '100' } as const;
 
 export function purchaseOf(sheet: Sheet, material: Material, composition: Flow): Purchase {
@@ -56,7 +56,8 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
   const payable = payableMass(sheet, material, { net, moisture, received, composition });
   const foreign = foreignCurrency(sheet, material);
   const rate = foreign === null ? constant('1') : exchangeRate(sheet, foreign);
-  const price = sheet.define(`${id}.cost`, 'Paid per bone-dry tonne', 'EUR/bdt', net.times(payable).times(rate), {
+  const perTonne = perMetricTonne(material, net);
+  const price = sheet.define(`${id}.cost`, 'Paid per bone-dry tonne', 'EUR/bdt', perTonne.times(payable).times(rate), {
     where,
     note: 'Net price times the payable tonnes per bone-dry tonne.',
   });
@@ -89,9 +90,10 @@ function netPrice(sheet: Sheet, material: Material): Quantity {
   const where = material.label;
   const abroad = foreignCurrency(sheet, material);
   const foreign = abroad !== null;
-  const unit = `${abroad ?? 'EUR'}/${basisUnits[material.price.basis]}`;
+  const unit = `${abroad ?? 'EUR'}/${tonneOf(material.price)}`;
   const entry = material.like === undefined ? undefined : materialEntries.get(material.like);
-  const sameBasis = entry !== undefined && entry.priceBasis === material.price.basis && !foreign;
+  const sameBasis =
+    entry !== undefined && entry.priceBasis === material.price.basis && !foreign && material.price.ton === undefined;
   const label = priceLabels[material.price.kind];
   const asked = sheet.input({
     id: `${id}.price`,
@@ -112,6 +114,12 @@ function netPrice(sheet: Sheet, material: Material): Quantity {
   const rebate = sheet.optional({ id: `${id}.rebate`, label: 'Rebate', where, unit, foreign, allowed: notNegative });
   const net = asked.times(discount.complement()).minus(rebate);
   return sheet.define(`${id}.netPrice`, 'Net price', unit, net, { where, foreign });
+}
+
+/** Payable mass is metric; a price per short or long ton is brought to it by the definition of that ton. */
+function perMetricTonne({ price }: Material, net: Quantity): Quantity {
+  const worth = metricWorth(price);
+  return worth === null ? net : net.dividedBy(constant(worth, `${metricTonneOf(price)}/${tonneOf(price)}`));
 }
 
 /** The currency of a price that is not the case's own; a price that names the case's own currency is no foreign price. */
@@ -135,7 +143,7 @@ interface Delivered {
 
 /** Payable tonnes per bone-dry tonne, on the basis of the price. */
 function payableMass(sheet: Sheet, material: Material, { net, moisture, received, composition }: Delivered): Quantity {
-  const unit = `${basisUnits[material.price.basis]}/bdt`;
+  const unit = `${metricTonneOf(material.price)}/bdt`;
   const define = (quantity: Quantity, note: string): Quantity =>
     sheet.define(`material.${material.id}.payable`, 'Payable tonnes per bone-dry tonne', unit, quantity, {
       where: material.label,
