@@ -1,4 +1,4 @@
-import type { FreshnessCaution } from '../study/trust/freshness-cautions.ts';
+import { type FreshnessCaution, named } from '../study/trust/freshness-cautions.ts';
 import { type DatedInput, amberAfter, factorYears } from '../study/trust/freshness.ts';
 import { dayPhrase } from './day-phrase.ts';
 
@@ -16,9 +16,9 @@ export function freshnessSentence(caution: FreshnessCaution): string {
   }
 }
 
-function oldSentence({ label, where, kind, date, months, freshness }: DatedInput): string {
-  const name = where === '' ? label : `${label} (${where})`;
-  const dated = `${name}: of ${dayPhrase(date)}`;
+function oldSentence(input: DatedInput): string {
+  const { kind, date, months, freshness } = input;
+  const dated = `${named(input)}: price of ${dayPhrase(date)}`;
   if (freshness === 'ahead') return `${dated}, which is still to come.`;
   if (kind === 'tax or fee') return `${dated}; taxes and gate fees change with the year, so look it up again.`;
   const age = `${dated}, ${monthsPhrase(months ?? 0)} ago`;

@@ -1,6 +1,7 @@
 import type { Swing } from '../study/sensitivity.ts';
 import type { PlanResults } from '../study/investment/plan-results.ts';
 import { type TrialSummary, toldPercentiles } from '../study/uncertainty/trial-summary.ts';
+import { badYearSentence } from './bad-year-sentence.ts';
 import { drawingPhrase } from './drawing-phrase.ts';
 import { formatNumber } from './number-format.ts';
 import { sameProductPhrase } from './same-product-phrase.ts';
@@ -20,6 +21,7 @@ export function planVerdict(results: PlanResults, doubts: PlanDoubts, currency: 
     spentSentence(results, currency, locale),
     returnSentence(results, currency, locale),
     sureSentence(doubts, currency, locale),
+    badYearSentence(doubts.trials, currency, locale),
     undoSentence(results, doubts, locale),
     ...conditions(results),
   ]

@@ -30,7 +30,7 @@ const everyKind: Told = {
         freshness: 'amber',
       },
     },
-    says: 'Net price agreed (Softwood kraft): of 3 March 2026, 8 months ago; after 6 months a price of its kind is looked up again.',
+    says: 'Softwood kraft: price of 3 March 2026, 8 months ago; after 6 months a price of its kind is looked up again.',
   },
   'no date': {
     caution: { kind: 'no date', about: 'x', count: 5, labels: ['A', 'B', 'C', 'D', 'E'] },

@@ -74,6 +74,8 @@ function oldFactors(factors: readonly DatedInput[]): readonly FreshnessCaution[]
   ];
 }
 
-function named({ label, where }: DatedInput): string {
+/** A fibre is known by its own name; what its price is called adds nothing. */
+export function named({ label, where, kind }: DatedInput): string {
+  if (kind === 'pulp' || kind === 'recovered paper') return where;
   return where === '' ? label : `${label} (${where})`;
 }
