@@ -60,6 +60,7 @@ export { planRowId } from './paper/investment/investment.ts';
 export { npvId } from './study/investment/npv-id.ts';
 export { type PlanResults, planResults } from './study/investment/plan-results.ts';
 export { startPlan } from './study/investment/start-plan.ts';
+export { dayText } from './case/day.ts';
 export type { Actual } from './case/actuals.ts';
 export type { PriceTerms } from './case/case.ts';
 export { type SameProductAnswer, type SameProductQuestion, type SameProductReply } from './case/same-product.ts';

@@ -6,6 +6,12 @@ export function isCalendarDay(text: string): boolean {
   return day >= 1 && day <= longest;
 }
 
+/** A day as it is kept: "2026-03-05". */
+export function dayText(year: number, month: number, day: number): string {
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${String(year)}-${two(month)}-${two(day)}`;
+}
+
 /** Year, month and day as numbers. */
 export function partsOf(day: string): readonly [year: number, month: number, day: number] {
   const [year = NaN, month = NaN, date = NaN] = day.split('-').map(Number);

@@ -1,10 +1,9 @@
-import { isCalendarDay } from '../case/day.ts';
+import { dayText, isCalendarDay } from '../case/day.ts';
 import { WrongUse } from './console.ts';
 
 /** The day of a moment where this machine stands. */
 export function dayOf(moment: Date): string {
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return `${String(moment.getFullYear())}-${two(moment.getMonth() + 1)}-${two(moment.getDate())}`;
+  return dayText(moment.getFullYear(), moment.getMonth() + 1, moment.getDate());
 }
 
 /** A day as typed with an option; one that is none is a wrong use of the command. */

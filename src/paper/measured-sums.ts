@@ -23,6 +23,11 @@ export function measuredSums(sheet: Sheet, { route, lines }: Plant, streams: rea
     where,
     note: 'Dry feed of all lines.',
   });
+  const fibre = lines.flatMap(({ accepts }) => [accepts.fibre, accepts.fines, accepts.wetStrength]);
+  sheet.define(`${route.id}.fibreInStock`, 'Fibre and fines in the stock', 'bdt/t', total(fibre, 'bdt/t'), {
+    where,
+    note: 'What all lines bring to the blend chest, wet-strength paper with it.',
+  });
   sheet.define(`${route.id}.rejectsHauled`, 'Rejects, as hauled', 'wet-t/t', wet(rejects), {
     where,
     note: 'Pulper, screen, cleaner and broke-line rejects, wet.',

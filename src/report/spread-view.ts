@@ -12,6 +12,7 @@ import { cautionSentence } from '../wording/caution-sentence.ts';
 import { amountsOf, differenceAmount, wholeAmount } from './amounts.ts';
 import { inputView } from './input-view.ts';
 import type { Amount, Driver, RouteHead, Spread, SpreadGroup, SpreadRow, SpreadSide } from './spread.ts';
+import { sideBySide } from './side-by-side.ts';
 import { stepsPhrase } from './steps-phrase.ts';
 
 const checkLabels = {
@@ -39,6 +40,10 @@ export function spreadOf(open: OpenCase, today: string | null = null): Spread {
     difference: differenceAmount(open, { perTonneId: totalId, perYearId: totalPerYearId }, head.total, base.total),
     capital: capitalStand(open),
     sameProduct: sameProduct(open),
+    sideBySide: sideBySide(open),
+    fibrePrices: Object.fromEntries(
+      content.materials.map(({ id, price }) => [`material.${id}.price`, { material: id, terms: price }]),
+    ),
     groups: ledger(open, base.total, head.total),
     // What cannot be worked out yet breaks no law: the gaps are told as warnings.
     checks: (open.gaps.length > 0 ? [] : checksOf(open)).map(({ id, kept }) => ({ id, kept, label: checkLabels[id] })),

@@ -1,3 +1,4 @@
+import type { PriceTerms } from '../case/case.ts';
 import type { RouteKind } from '../case/route-kind.ts';
 import type { Bounds } from '../kernel/expression/operation.ts';
 import type { Status } from '../kernel/graph/input-declaration.ts';
@@ -98,6 +99,21 @@ export interface Check {
   readonly kept: boolean;
 }
 
+/** A figure of the product itself, in both routes; values in `unit`, NaN where they cannot be worked out. */
+export interface SideBySide {
+  readonly label: string;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly base: { readonly id: string; readonly value: number };
+  readonly with: { readonly id: string; readonly value: number };
+}
+
+/** What a price of fibre is per, what it stands for, and in which money. */
+export interface FibrePrice {
+  readonly material: string;
+  readonly terms: PriceTerms;
+}
+
 /** The home page: two routes of the same tonne, face to face. Differences are `with` less `base`. */
 export interface Spread {
   readonly title: string;
@@ -111,6 +127,9 @@ export interface Spread {
   readonly capital: CapitalStand;
   /** Whether the two routes make the same product, as far as anybody has said. */
   readonly sameProduct: SameProductStand;
+  readonly sideBySide: readonly SideBySide[];
+  /** Terms of the prices of fibre, by the id of the input. */
+  readonly fibrePrices: Readonly<Record<string, FibrePrice>>;
   readonly groups: readonly SpreadGroup[];
   readonly checks: readonly Check[];
   readonly warnings: readonly Warning[];
