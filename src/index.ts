@@ -63,7 +63,7 @@ export { startPlan } from './study/investment/start-plan.ts';
 export { dayText } from './case/day.ts';
 export type { Actual } from './case/actuals.ts';
 export type { PriceTerms } from './case/case.ts';
-export { type SameProductAnswer, type SameProductQuestion, type SameProductReply } from './case/same-product.ts';
+export { type SameProductAnswer, type SameProductReply } from './case/same-product.ts';
 export { type ReconciledGroup, type ReconciledRow, reconcile } from './study/trust/reconcile.ts';
 export { type SameProductStand, sameProduct } from './study/trust/same-product.ts';
 export { type PriceEcho, priceEcho } from './study/trust/price-echo.ts';

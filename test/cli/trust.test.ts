@@ -87,7 +87,7 @@ describe('reconcile', () => {
       await tonne(['compare', from, '--workbook', target]);
       const { default: ExcelJS } = await import('exceljs');
       const book = new ExcelJS.Workbook();
-      await book.xlsx.load((await readFile(target)).buffer as ArrayBuffer);
+      await book.xlsx.load((await readFile(target)).buffer);
       return book.worksheets.map(({ name }) => name).join(', ');
     };
 

@@ -33,7 +33,7 @@ export interface DatedInput {
 
 /** Months after which a price is looked at again, in a case and in a lot that is being bought, and after which it is out of date. */
 export const amberAfter = { case: 6, lot: 3 } as const;
-export const redAfter = 12;
+const redAfter = 12;
 /** Years after which an emission factor is looked at again. All three: common practice, no source. */
 export const factorYears = 3;
 

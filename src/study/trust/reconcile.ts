@@ -37,7 +37,7 @@ export interface ReconciledGroup {
 }
 
 /** Beyond this a gap asks for an explanation. Common practice, no source. */
-export const wideGap = 0.05;
+const wideGap = 0.05;
 
 /**
  * Every measured figure of the case beside its computed one, after the eight that are offered first for each route, the base route
