@@ -13,8 +13,10 @@ import {
   npvId,
   openCase,
   planResults,
+  priceEcho,
   problemSentence,
   qualityResults,
+  reconcile,
   restoreDefault,
   scenarioTable,
   sensitivity,
@@ -46,6 +48,7 @@ type Opened = ReturnType<typeof openCase>;
 
 /** Holds the open case on the worker's side and answers what the screen asks about it. */
 export class EngineDesk {
+  readonly #today: () => string | null;
   #open: OpenCase | null = null;
   /** Cases of this sitting by their text: undo and redo come back to them without building them again. */
   readonly #kept = new Map<string, OpenCase>();
@@ -78,9 +81,16 @@ export class EngineDesk {
       shares: this.#current().content.routes.flatMap(({ id }) => largestShare(this.#current(), id) ?? []),
     }),
     plan: () => planAnswer(this.#current()),
+    reconcile: () => reconcile(this.#current()),
+    echo: ({ id, typed }) => priceEcho(this.#current(), id, typed),
     startPlan: () => this.#take(startPlan(this.#current())),
     changeScenario: ({ scenario, input, typed }) => this.#take(changeScenario(this.#current(), scenario, input, typed)),
   };
+
+  /** Ages of prices are told by the day that `today` says; nothing is said of them where it says none. */
+  constructor(today: () => string | null = () => null) {
+    this.#today = today;
+  }
 
   answer<Name extends QuestionName>(name: Name, question: Questions[Name]): Answers[Name] {
     return this.#answers[name](question);
@@ -92,7 +102,7 @@ export class EngineDesk {
     this.#open = outcome.value;
     const text = caseText(outcome.value);
     this.#keep(text, outcome.value);
-    return { kind: 'case', state: { text, spread: spreadOf(outcome.value) } };
+    return { kind: 'case', state: { text, spread: spreadOf(outcome.value, this.#today()) } };
   }
 
   #keep(text: string, open: OpenCase): void {

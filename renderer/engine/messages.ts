@@ -12,7 +12,9 @@ import type {
   PlanResults,
   PriceMonths,
   QualityRow,
+  PriceEcho,
   RangeMethod,
+  ReconciledGroup,
   ScenarioTable,
   Sensitivity,
   Spread,
@@ -51,6 +53,10 @@ export interface Questions {
   readonly scenarios: Record<string, never>;
   /** What the investment plan comes to. */
   readonly plan: Record<string, never>;
+  /** Measured figures beside computed ones. */
+  readonly reconcile: Record<string, never>;
+  /** What a price would mean if it were put in force. */
+  readonly echo: { readonly id: string; readonly typed: string };
   /** Begins an investment plan. */
   readonly startPlan: Record<string, never>;
   /** Another figure in one scenario; null takes it away. */
@@ -140,6 +146,8 @@ export interface Answers {
   readonly scenarios: ScenariosAnswer;
   /** Null where the case has no plan. */
   readonly plan: PlanAnswer | null;
+  readonly reconcile: readonly ReconciledGroup[];
+  readonly echo: PriceEcho | null;
   readonly startPlan: CaseAnswer;
   readonly changeScenario: CaseAnswer;
 }

@@ -1,7 +1,8 @@
 import { EngineDesk } from './engine-desk.ts';
 import type { Answered, Asked } from './messages.ts';
+import { today } from './today.ts';
 
-const desk = new EngineDesk();
+const desk = new EngineDesk(today);
 
 addEventListener('message', (event: MessageEvent<Asked>) => {
   const { ticket, name, question } = event.data;

@@ -1,8 +1,14 @@
 import type { InputView } from '../../src/index.ts';
+import { formatNumber } from '../../src/wording/number-format.ts';
 import type { Book } from '../session/book.svelte.ts';
 import type { OpenEntry } from '../session/entry-in-hand.ts';
 import { readEntry, tidied, type EntryChoice } from './read-entry.ts';
 import { readSum } from './read-sum.ts';
+
+/** Prices of fibre are by the tonne of somebody else; their ids end so. */
+function isFibrePrice(id: string): boolean {
+  return /^material\.[^.]+\.price$/u.test(id);
+}
 
 interface Doubt {
   readonly sentences: readonly string[];
@@ -23,6 +29,8 @@ export class Entry implements OpenEntry {
   #draft = $state.raw<string | null>(null);
   #doubt = $state.raw<Doubt | null>(null);
   #hasFocus = $state.raw(false);
+  readonly #isOwn: boolean;
+  #meaning = $state.raw('');
 
   readonly text = $derived.by(() => {
     if (this.#draft !== null) return this.#draft;
@@ -30,17 +38,22 @@ export class Entry implements OpenEntry {
     return this.#hasFocus ? this.#book.numbers.typing(value) : this.#book.numbers.digits(value);
   });
 
-  /** What arithmetic comes to while it is being typed: "= 72.50"; "" for a plain figure. */
+  /** What is typed comes to: of arithmetic "= 72.50", of a price of fibre "= 666.67 €/bdt"; "" for any other plain figure. */
   readonly result = $derived.by(() => {
     const { numbers } = this.#book;
     const sum = this.#draft === null ? null : readSum(tidied(this.#draft), numbers.decimalMark);
-    return sum === null ? '' : `= ${numbers.digits(sum.digits)}`;
+    const parts = [sum === null ? '' : numbers.digits(sum.digits), this.#draft === null ? '' : this.#meaning];
+    return parts
+      .map((part) => (part === '' ? '' : `= ${part}`))
+      .join(' ')
+      .trim();
   });
 
   /** Figures go to the input they stand for, unless `put` takes them. Where a slot may be empty, nothing typed is put as "". */
   constructor(book: Book, input: () => InputView, put?: Put, mayBeEmpty = false) {
     this.#book = book;
     this.#input = input;
+    this.#isOwn = put === undefined;
     this.#put = put ?? ((typed, source) => book.session.change(input().id, typed, source));
     this.#mayBeEmpty = mayBeEmpty;
   }
@@ -58,6 +71,21 @@ export class Entry implements OpenEntry {
     this.#draft = text;
     this.#doubt = null;
     this.#book.inHand.take(this);
+    void this.#tellMeaning(text);
+  }
+
+  /** A price names its tonne: what it comes to in the model's own unit stands beside it while it is typed. */
+  async #tellMeaning(text: string): Promise<void> {
+    const { id } = this.#input();
+    if (!this.#isOwn || !isFibrePrice(id)) return;
+    const { numbers, session } = this.#book;
+    const reading = readEntry(text, numbers.decimalMark);
+    const echo = reading.kind === 'read' ? await session.echo(id, reading.typed) : null;
+    if (this.#draft !== text) return;
+    this.#meaning =
+      echo === null
+        ? ''
+        : `${formatNumber(echo.perBoneDry, { locale: numbers.locale, decimals: 2 })} ${numbers.unit(echo.unit)}`;
   }
 
   enter(): void {

@@ -1,4 +1,4 @@
-import type { Edit, NewCase, Spread, WhatIfTable } from '../../src/index.ts';
+import type { Edit, NewCase, PriceEcho, ReconciledGroup, Spread, WhatIfTable } from '../../src/index.ts';
 import type { EngineClient } from '../engine/engine-client.ts';
 import type { Choices } from '../engine/choices.ts';
 import type {
@@ -142,6 +142,16 @@ export class CaseSession {
     const asked = (this.#plansAsked += 1);
     const answer = await this.#engine.ask('plan', {});
     return asked === this.#plansAsked ? answer : undefined;
+  }
+
+  /** Measured figures beside computed ones; null when a newer answer is on its way. */
+  reconcile(): Promise<readonly ReconciledGroup[] | null> {
+    return this.#engine.askNewest('reconcile', {});
+  }
+
+  /** What a price would mean if it were put in force; null where nothing can be said, or a newer answer is on its way. */
+  echo(id: string, typed: string): Promise<PriceEcho | null> {
+    return this.#engine.askNewest('echo', { id, typed });
   }
 
   startPlan(): Promise<readonly string[]> {

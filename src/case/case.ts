@@ -1,6 +1,8 @@
+import type { Actual } from './actuals.ts';
 import type { GivenInput } from './given-input.ts';
 import type { InvestmentPlan } from './investment-plan.ts';
 import type { GivenWasteCode } from './waste-codes.ts';
+import type { SameProduct } from './same-product.ts';
 import type { WhatIf } from './what-if.ts';
 
 export type { GivenInput } from './given-input.ts';
@@ -34,6 +36,10 @@ export interface Case extends WhatIf {
   readonly compare: { readonly base: string; readonly with: string };
   /** A plan to change from the one to the other; while there is one, capital stands in it and not in the statement. */
   readonly investment?: InvestmentPlan;
+  /** What was answered to the question whether two routes make the same product. */
+  readonly sameProduct?: readonly SameProduct[];
+  /** Measured figures beside computed ones. */
+  readonly actuals?: readonly Actual[];
   readonly inputs: Readonly<Record<string, GivenInput>>;
 }
 
@@ -64,11 +70,20 @@ export interface Material {
   readonly origin: Origin;
   /** How it comes to the mill, for the carbon of its freight; by road where nothing is said. */
   readonly transport?: 'road' | 'rail' | 'sea' | 'barge';
-  readonly price: { readonly basis: PriceBasis; readonly kind: PriceKind; readonly currency?: string };
+  readonly price: PriceTerms;
   readonly settlement: Settlement;
 }
 
 export type Origin = 'virgin' | 'pre-consumer' | 'post-consumer' | 'own broke';
+/** What a price is per, what it stands for, and in which money. */
+export interface PriceTerms {
+  readonly basis: PriceBasis;
+  readonly kind: PriceKind;
+  /** Where it is not the currency of the case. */
+  readonly currency?: string;
+  /** Short tons of 2,000 pounds or long tons of 2,240; metric where nothing is said. */
+  readonly ton?: 'short' | 'long';
+}
 export type PriceBasis = 'as received' | 'air-dry' | 'bone-dry';
 export type PriceKind = 'list' | 'net' | 'contract' | 'index';
 /** How a delivery wetter than agreed is paid for. */

@@ -6,6 +6,8 @@ export interface GivenInput {
   readonly unit: string;
   readonly status?: Status;
   readonly source?: string;
+  /** The day the figure is of: of a quotation, an index, a contract; "2026-11-03". */
+  readonly date?: string;
   /** Carbon factors only: what the figure takes in. Left out, it stands for what the input asks for. */
   readonly boundary?: string;
   /** Carbon factors only: the year of the set it comes from, "2025". */

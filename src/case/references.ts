@@ -1,5 +1,6 @@
 import { keptFromLines, keptFromRoutes, keptNameProblems } from './kept-names.ts';
 import type { Problem } from './problem.ts';
+import { isAbout } from './same-product.ts';
 
 /**
  * Names that are used twice where they must differ, that the program keeps for itself, or that point at nothing. It takes the content as it was read, so that these
@@ -21,6 +22,7 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...planProblems(valueAt(content, 'investment')),
     ...repeated('investment.items', namesOf(valueAt(content, 'investment'), 'items', 'id')),
     ...repeated('investment.supports', namesOf(valueAt(content, 'investment'), 'supports', 'id')),
+    ...trustProblems(content, routes),
     ...repeated('limits', namesOf(content, 'limits', 'id')),
     ...repeated('scenarios', namesOf(content, 'scenarios', 'id')),
     ...listAt(content, 'limits').flatMap((limit, place) =>
@@ -96,6 +98,35 @@ function forwardProblems(stage: unknown, at: string): Problem[] {
           : `a single stage from 2 to ${String(levels)}`;
     return [{ kind: 'wrong form', path: `${at}.forward.${String(place)}`, given: String(number), allowed }];
   });
+}
+
+/** Answers about pairs of routes that exist, each pair and each question once; one measured figure for a result. */
+function trustProblems(content: unknown, routes: Names): Problem[] {
+  const pairs = listAt(content, 'sameProduct');
+  return [
+    ...pairs.flatMap((pair, place): Problem[] => {
+      const at = `sameProduct.${String(place)}`;
+      const [base, other] = [valueAt(pair, 'base'), valueAt(pair, 'with')];
+      return [
+        ...missing(`${at}.base`, base, 'route', routes),
+        ...missing(`${at}.with`, other, 'route', routes),
+        ...pairProblems(at, base, other, pairs.slice(0, place)),
+        ...repeated(`${at}.answers`, namesOf(pair, 'answers', 'question')),
+      ];
+    }),
+    ...repeated('actuals', namesOf(content, 'actuals', 'result')),
+  ];
+}
+
+function pairProblems(at: string, base: unknown, other: unknown, before: readonly unknown[]): Problem[] {
+  if (typeof base !== 'string' || typeof other !== 'string') return [];
+  if (base === other)
+    return [{ kind: 'wrong form', path: `${at}.with`, given: other, allowed: 'another route than "base"' }];
+  const isKnown = before.some((each) => {
+    const [one, another] = [valueAt(each, 'base'), valueAt(each, 'with')];
+    return typeof one === 'string' && typeof another === 'string' && isAbout({ base: one, with: another }, base, other);
+  });
+  return isKnown ? [{ kind: 'said twice', path: at, given: `${base}, ${other}` }] : [];
 }
 
 /** A plan between two routes, whose years lie within it. */

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { isCalendarDay } from './day.ts';
 
 /** Text of one form, said in words: whatever is not of it, a number or a list too, is answered with these words. */
 export const textLike = (pattern: RegExp, form: string) => v.pipe(v.string(form), v.regex(pattern, form));
@@ -25,6 +26,10 @@ export const wholeNumber = (least: number, most: number) => {
   return v.pipe(v.number(form), v.integer(form), v.minValue(least, form), v.maxValue(most, form));
 };
 
+export const day = textLike(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'a day such as 2027-12-31');
+/** The same, and there must be such a day. */
+export const calendarDay = v.pipe(day, v.check(isCalendarDay, 'a day of the calendar such as 2027-12-31'));
+
 /** A figure that a person gave. */
 export const given = v.strictObject({
   value: digits,
@@ -33,6 +38,7 @@ export const given = v.strictObject({
     v.picklist(['measured', 'definition', 'read', 'derived', 'memory', 'practice', 'invented', 'none']),
   ),
   source: v.optional(text(500)),
+  date: v.optional(calendarDay),
   boundary: v.optional(text(60)),
   year: v.optional(textLike(/^\d{4}$/, 'a year of four digits')),
   gwp: v.optional(v.picklist(['AR4', 'AR5', 'AR6', 'none'])),

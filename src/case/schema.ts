@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { given, id, inputId, name, reference, text, textLike } from './schema-text.ts';
 import { investmentPlan } from './investment-schema.ts';
 import { wasteCodes } from './waste-codes.ts';
+import { trustEntries } from './trust-schema.ts';
 import { whatIfEntries } from './what-if-schema.ts';
 
 /** The version this program writes. Older ones are migrated; newer ones are refused untouched. */
@@ -20,6 +21,7 @@ const material = v.strictObject({
     basis: v.picklist(['as received', 'air-dry', 'bone-dry']),
     kind: v.picklist(['list', 'net', 'contract', 'index']),
     currency: v.optional(currency),
+    ton: v.optional(v.picklist(['short', 'long'])),
   }),
   settlement: v.picklist(['as weighed', 'dry basis', 'point for point']),
 });
@@ -117,6 +119,7 @@ export const caseSchema = v.strictObject({
   compare: v.strictObject({ base: id, with: id }),
   investment: v.optional(investmentPlan),
   ...whatIfEntries,
+  ...trustEntries,
   inputs: v.record(inputId, given),
 });
 

@@ -1,9 +1,8 @@
 import * as v from 'valibot';
 import { priceMonths } from './price-months-schema.ts';
-import { digits, given, id, inputId, name, text, textLike, unit, wholeNumber } from './schema-text.ts';
+import { day, digits, given, id, inputId, name, text, unit, wholeNumber } from './schema-text.ts';
 import { distributionLaws } from './what-if.ts';
 
-const day = textLike(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'a day such as 2027-12-31');
 const range = v.strictObject({ low: digits, high: digits, source: v.optional(text(500)) });
 
 const limit = v.strictObject({

@@ -1,13 +1,16 @@
 import { problemSentence, spreadOf } from '../index.ts';
 import { type Console, Refusal } from './console.ts';
 import { type SetOptions, openWithSets } from './open-with-sets.ts';
+import { typedDay } from './today.ts';
 
-export type CheckOptions = SetOptions;
+export interface CheckOptions extends SetOptions {
+  readonly today?: string;
+}
 
 /** Says what is wrong with a case and what to look at. Warnings stop nothing; a broken law does. */
 export function check(console: Console, file: string, options: CheckOptions): void {
   const open = openWithSets(file, options);
-  const spread = spreadOf(open);
+  const spread = spreadOf(open, typedDay('--today', options.today ?? console.today));
   const broken =
     open.gaps.length > 0
       ? []

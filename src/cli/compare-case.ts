@@ -1,28 +1,34 @@
-import { compare, sensitivity, spreadOf } from '../index.ts';
+import { compare, datedInputs, reconcile, sensitivity, spreadOf } from '../index.ts';
 import { statementCsv } from '../report/statement-csv.ts';
 import { statementPage } from '../report/statement-page.ts';
+import { conditionPhrase } from '../wording/condition-phrase.ts';
 import { statementPlan } from '../workbook/statement-plan.ts';
 import { writeXlsx } from '../workbook/write-xlsx.ts';
 import { type Console, writeBytes } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
+import { typedDay } from './today.ts';
 
 export interface CompareOptions extends SetOptions {
   readonly json?: boolean;
   readonly csv?: string;
   readonly workbook?: string;
+  readonly today?: string;
 }
 
 /** Prints the comparison of a case, and writes it as CSV or as a workbook where asked. */
 export async function compareCase(console: Console, file: string, options: CompareOptions): Promise<void> {
   const open = wholly(openWithSets(file, options));
   const comparison = compare(open);
-  const spread = spreadOf(open);
-  if (options.csv !== undefined) writeBytes(options.csv, statementCsv(comparison, console.locale));
-  if (options.workbook !== undefined) writeBytes(options.workbook, await writeXlsx(statementPlan(comparison, spread)));
+  const today = typedDay('--today', options.today ?? console.today);
+  const spread = spreadOf(open, today);
+  const groups = reconcile(open);
+  if (options.csv !== undefined) writeBytes(options.csv, statementCsv(comparison, spread, console.locale));
+  if (options.workbook !== undefined)
+    writeBytes(options.workbook, await writeXlsx(statementPlan(comparison, spread, groups)));
   const warnings = spread.warnings.map(({ sentence, about }) => ({ sentence, about }));
   console.say(
     options.json === true
-      ? `${JSON.stringify({ ...comparison, warnings }, null, 2)}\n`
+      ? `${JSON.stringify({ condition: conditionPhrase(spread), ...comparison, sameProduct: spread.sameProduct, today, dates: datedInputs(open, today), warnings }, null, 2)}\n`
       : statementPage(comparison, spread, console.locale, sensitivity(open, spread.difference.perTonneId).rests),
   );
 }

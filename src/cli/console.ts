@@ -5,6 +5,8 @@ export interface Console {
   readonly say: (text: string) => void;
   readonly complain: (text: string) => void;
   readonly locale: string;
+  /** The day it is, "2026-11-25": ages of prices are told by it. */
+  readonly today: string;
 }
 
 /** The case, or what was asked of it, has problems: they are told in sentences. */

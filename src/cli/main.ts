@@ -1,6 +1,7 @@
 import { endWithReader } from './end-with-reader.ts';
 import { numberLocale } from './number-locale.ts';
 import { run } from './run.ts';
+import { dayOf } from './today.ts';
 
 endWithReader(process.stdout, () => process.exit());
 
@@ -8,4 +9,5 @@ process.exitCode = await run(process.argv.slice(2), {
   say: (text) => process.stdout.write(text),
   complain: (text) => process.stderr.write(text),
   locale: numberLocale(process.env),
+  today: dayOf(new Date()),
 });

@@ -10,6 +10,7 @@ import { type InvestOptions, showInvestment } from './show-investment.ts';
 import { type LimitsOptions, showLimits } from './show-limits.ts';
 import { type MonthsOptions, showMonths } from './show-months.ts';
 import { type QualityOptions, showQuality } from './show-quality.ts';
+import { type ReconcileOptions, showReconciliation } from './show-reconciliation.ts';
 import { type ScenariosOptions, showScenarios } from './show-scenarios.ts';
 import { type TableOptions, showTable } from './show-table.ts';
 import { type UncertaintyOptions, showUncertainty } from './show-uncertainty.ts';
@@ -30,8 +31,11 @@ function program(console: Console): Command {
   const withSets = (command: Command): Command =>
     command
       .option('--set <id=value>', 'give an input another figure, with or without a unit; may be repeated', collect, [])
-      .option('--source <text>', 'where the figures of --set come from; carbon factors need it');
-  withSets(root.command('compare <case>').description('compare the routes of a case, line by line'))
+      .option('--source <text>', 'where the figures of --set come from; carbon factors need it')
+      .option('--dated <day>', 'the day the figures of --set are of, such as 2026-11-25');
+  const withToday = (command: Command): Command =>
+    withSets(command).option('--today <day>', 'the day by which ages are told, instead of the day it is');
+  withToday(root.command('compare <case>').description('compare the routes of a case, line by line'))
     .option('--json', 'print everything as JSON')
     .option('--csv <file>', 'also write the statement as CSV')
     .option('--workbook <file>', 'also write the statement as a workbook')
@@ -107,6 +111,11 @@ function program(console: Console): Command {
     .action((file: string, options: InvestOptions) => {
       showInvestment(console, file, options);
     });
+  withSets(root.command('reconcile <case>').description('measured figures beside computed ones, and the gaps'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: ReconcileOptions) => {
+      showReconciliation(console, file, options);
+    });
   withSets(root.command('scenarios <case>').description('the scenarios of a case side by side'))
     .option('--json', 'print as JSON')
     .action((file: string, options: ScenariosOptions) => {
@@ -124,18 +133,17 @@ function program(console: Console): Command {
     .action((file: string, route: string, line: string | undefined, options: LineOptions) => {
       showLine(console, file, route, line, options);
     });
-  withSets(root.command('report <case>').description('write the report of a case, or its page for a board, on paper'))
+  withToday(root.command('report <case>').description('write the report of a case, or its page for a board, on paper'))
     .requiredOption(
       '--out <file>',
       'where it goes; .html stands by itself, .pdf is printed through an installed browser',
     )
     .option('--board', 'only the one page for a board')
     .option('--letter', 'US Letter instead of A4')
-    .option('--date <day>', 'the day on it, as 2026-11-25; today where none is given')
     .action((file: string, options: ReportOptions) => {
       writeReport(console, file, options);
     });
-  withSets(root.command('check <case>').description('say what is wrong with a case, and what to look at')).action(
+  withToday(root.command('check <case>').description('say what is wrong with a case, and what to look at')).action(
     (file: string, options: CheckOptions) => {
       check(console, file, options);
     },

@@ -1,5 +1,6 @@
 import { type PlanResults, formatNumber, npvId, planResults, sensitivity, uncertainty, unitLabel } from '../index.ts';
 import { figuresTable } from '../report/text-table.ts';
+import { conditionPhrase } from '../wording/condition-phrase.ts';
 import { millions, percent, planVerdict, rateWords } from '../wording/plan-verdict.ts';
 import { type Console, Refusal } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
@@ -18,7 +19,9 @@ export function showInvestment(console: Console, file: string, options: InvestOp
   const aboveNothing = 1 - trials.belowNothing.share;
   const verdict = planVerdict(results, doubts, open.content.currency, console.locale);
   if (options.json === true) {
-    console.say(`${JSON.stringify({ verdict, aboveNothing, ...results }, null, 2)}\n`);
+    console.say(
+      `${JSON.stringify({ verdict, condition: conditionPhrase({ capital: 'counted', sameProduct: results.sameProduct }), aboveNothing, ...results }, null, 2)}\n`,
+    );
     return;
   }
   console.say(

@@ -11,20 +11,21 @@ import { type Console, WrongUse, writeBytes } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { paperFonts } from './paper-fonts.ts';
 import { printPdf } from './print-pdf.ts';
+import { typedDay } from './today.ts';
 
 export interface ReportOptions extends SetOptions {
   readonly out: string;
   readonly board?: boolean;
   readonly letter?: boolean;
-  readonly date?: string;
+  readonly today?: string;
 }
 
 /** Writes the report of a case, or its page for the board alone, as HTML that stands by itself or as PDF. */
 export function writeReport(console: Console, file: string, options: ReportOptions): void {
   const kind = /\.(html|pdf)$/iu.exec(options.out)?.[1]?.toLowerCase();
   if (kind === undefined) throw new WrongUse(`--out takes a file ending in .html or .pdf, not "${options.out}".`);
-  const date = dayOf(options.date);
-  const facts = paperFacts(wholly(openWithSets(file, options)));
+  const date = typedDay('--today', options.today ?? console.today);
+  const facts = paperFacts(wholly(openWithSets(file, options)), date);
   const settings = settingsOf(console, file, caseText(facts.open), date, options);
   const body = options.board === true ? boardPage(facts, settings) : fullReport(facts, settings);
   const page = paperDocument(facts.spread, body, settings, paperFonts());
@@ -43,14 +44,4 @@ function settingsOf(console: Console, file: string, text: string, date: string, 
     version,
     format,
   };
-}
-
-/** The day that is asked for, or today's: the terminal is the only one here that may look at the clock. */
-function dayOf(date: string | undefined): string {
-  if (date === undefined) return new Date().toISOString().slice(0, 10);
-  const day = new Date(`${date}T00:00:00Z`);
-  // What is no day of the calendar is moved to the next month when it is read, or not read at all.
-  if (Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== date)
-    throw new WrongUse(`--date takes a day such as 2026-11-25, not "${date}".`);
-  return date;
 }

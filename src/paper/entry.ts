@@ -26,7 +26,7 @@ export function givenFigure(entry: Entry, given: GivenInput): Outcome<FoundFigur
   const value = inUnitOf(entry, given.value, given.unit);
   if (!value.ok) return value;
   const facts = Object.fromEntries(
-    (['year', 'boundary', 'allocation', 'gwp'] as const).flatMap((fact) => {
+    (['date', 'year', 'boundary', 'allocation', 'gwp'] as const).flatMap((fact) => {
       const told = given[fact];
       return told === undefined ? [] : [[fact, told]];
     }),

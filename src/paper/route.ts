@@ -12,6 +12,7 @@ import type { HeatSupply } from './heat-supply.ts';
 import { type ReportedCause, footprintOf } from './footprint/footprint.ts';
 import { residueChoices } from './footprint/residue-choice.ts';
 import { wasteSums } from './footprint/waste-sums.ts';
+import { measuredSums } from './measured-sums.ts';
 import { heatUse } from './heat.ts';
 import { loopConcentration } from './loop-concentration.ts';
 import type { Plant } from './plant.ts';
@@ -139,6 +140,7 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
   const causes = footprintOf(sheet, plant, { heat, residues, chemicals, additives });
   energyByUse(sheet, plant);
   wasteSums(sheet, plant, residues.streams);
+  measuredSums(sheet, plant, residues.streams);
   residueChoices(sheet, plant, residues.streams, supply);
   return { plant, causes, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
 }

@@ -1,6 +1,7 @@
 import type { InputDeclaration } from '../kernel/graph/input-declaration.ts';
 import { inForce } from '../kernel/graph/input-declaration.ts';
 import { factOf } from '../paper/footprint/carbon-inputs.ts';
+import { holdsDate } from '../study/trust/freshness.ts';
 import type { InputView } from './spread.ts';
 
 /** An input as it is shown and listed. */
@@ -22,6 +23,7 @@ export function inputView(input: InputDeclaration): InputView {
     note: provenance.note ?? '',
     touched: given !== null,
     usual: given === null ? null : usual.value,
+    ...(given !== null && holdsDate(input) ? { date: factOf(input, 'date') } : {}),
     ...(boundary === undefined ? {} : { boundary, ...factsOf(input) }),
   };
 }

@@ -6,11 +6,13 @@ import { nodeNamed } from '../kernel/graph/graph.ts';
 import { capitalStand } from '../study/before-new-plant.ts';
 import { checksOf } from '../study/checks.ts';
 import type { OpenCase } from '../study/open-case.ts';
+import { sameProduct } from '../study/trust/same-product.ts';
 import { cautionsOf } from '../study/warnings.ts';
 import { cautionSentence } from '../wording/caution-sentence.ts';
 import { amountsOf, differenceAmount, wholeAmount } from './amounts.ts';
 import { inputView } from './input-view.ts';
 import type { Amount, Driver, RouteHead, Spread, SpreadGroup, SpreadRow, SpreadSide } from './spread.ts';
+import { sideBySide } from './side-by-side.ts';
 import { stepsPhrase } from './steps-phrase.ts';
 
 const checkLabels = {
@@ -22,8 +24,8 @@ const checkLabels = {
   carbon: 'Carbon adds up',
 } as const;
 
-/** The home page of an open case: two routes face to face, and what separates them. */
-export function spreadOf(open: OpenCase): Spread {
+/** The home page of an open case: two routes face to face, and what separates them. `today` ("2026-11-25") is what ages are told by. */
+export function spreadOf(open: OpenCase, today: string | null = null): Spread {
   const { content, model } = open;
   const { baseId, withId, totalId, totalPerYearId } = model.difference;
   const base = routeHead(open, baseId);
@@ -37,10 +39,15 @@ export function spreadOf(open: OpenCase): Spread {
     with: head,
     difference: differenceAmount(open, { perTonneId: totalId, perYearId: totalPerYearId }, head.total, base.total),
     capital: capitalStand(open),
+    sameProduct: sameProduct(open),
+    sideBySide: sideBySide(open),
+    fibrePrices: Object.fromEntries(
+      content.materials.map(({ id, price }) => [`material.${id}.price`, { material: id, terms: price }]),
+    ),
     groups: ledger(open, base.total, head.total),
     // What cannot be worked out yet breaks no law: the gaps are told as warnings.
     checks: (open.gaps.length > 0 ? [] : checksOf(open)).map(({ id, kept }) => ({ id, kept, label: checkLabels[id] })),
-    warnings: cautionsOf(open).map((caution, place) => ({
+    warnings: cautionsOf(open, today).map((caution, place) => ({
       id: `${caution.kind} ${String(place)}`,
       sentence: cautionSentence(caution),
       about: caution.about === '' ? null : caution.about,

@@ -1,7 +1,9 @@
+import type { PriceTerms } from '../case/case.ts';
 import type { RouteKind } from '../case/route-kind.ts';
 import type { Bounds } from '../kernel/expression/operation.ts';
 import type { Status } from '../kernel/graph/input-declaration.ts';
 import type { CapitalStand } from '../study/before-new-plant.ts';
+import type { SameProductStand } from '../study/trust/same-product.ts';
 
 /** Money of one line, per tonne of product and per year. `shown` figures are rounded so that parts add up to the rounded whole. */
 export interface Amount {
@@ -71,6 +73,8 @@ export interface InputView {
   readonly source: string;
   readonly note: string;
   readonly touched: boolean;
+  /** The day the figure is of, "" where nobody has said; only prices and what ages like them hold one, and only where a person gave them. */
+  readonly date?: string;
   /** The default, where the figure in force is a person's own. */
   readonly usual: string | null;
   /** Carbon factors only: what it takes in. A figure given for one must name its source. */
@@ -95,6 +99,21 @@ export interface Check {
   readonly kept: boolean;
 }
 
+/** A figure of the product itself, in both routes; values in `unit`, NaN where they cannot be worked out. */
+export interface SideBySide {
+  readonly label: string;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly base: { readonly id: string; readonly value: number };
+  readonly with: { readonly id: string; readonly value: number };
+}
+
+/** What a price of fibre is per, what it stands for, and in which money. */
+export interface FibrePrice {
+  readonly material: string;
+  readonly terms: PriceTerms;
+}
+
 /** The home page: two routes of the same tonne, face to face. Differences are `with` less `base`. */
 export interface Spread {
   readonly title: string;
@@ -106,6 +125,11 @@ export interface Spread {
   readonly difference: Amount;
   /** How the capital of the recovered line stands in the difference: counted, left to the investment plan, or not entered by anybody. */
   readonly capital: CapitalStand;
+  /** Whether the two routes make the same product, as far as anybody has said. */
+  readonly sameProduct: SameProductStand;
+  readonly sideBySide: readonly SideBySide[];
+  /** Terms of the prices of fibre, by the id of the input. */
+  readonly fibrePrices: Readonly<Record<string, FibrePrice>>;
   readonly groups: readonly SpreadGroup[];
   readonly checks: readonly Check[];
   readonly warnings: readonly Warning[];

@@ -1,10 +1,17 @@
 import type { Comparison } from '../study/comparison.ts';
+import { conditionPhrase } from '../wording/condition-phrase.ts';
+import type { Spread } from './spread.ts';
 
 /**
  * The statement as comma-separated values for a spreadsheet: byte-order mark, semicolons where the decimal mark is a comma, and text
- * that a spreadsheet would take for a formula made harmless. Numbers keep all their digits and are left alone.
+ * that a spreadsheet would take for a formula made harmless. Numbers keep all their digits and are left alone. The condition on which it
+ * holds, and what to look at, stand under the total in rows of their own, so that no copy goes without them.
  */
-export function statementCsv(comparison: Comparison, locale: string): string {
+export function statementCsv(
+  comparison: Comparison,
+  spread: Pick<Spread, 'capital' | 'sameProduct' | 'warnings'>,
+  locale: string,
+): string {
   const comma = new Intl.NumberFormat(locale).format(1.5).includes(',');
   const separator = comma ? ';' : ',';
   const number = (value: number): string =>
@@ -35,7 +42,17 @@ export function statementCsv(comparison: Comparison, locale: string): string {
     number(difference.perTonne),
     number(difference.perYear),
   ];
-  return `\uFEFF${[heads.map(text), ...rows, total].map((row) => row.join(separator)).join('\r\n')}\r\n`;
+  const remark = (kind: string, sentence: string): readonly string[] => [
+    text(kind),
+    text(sentence),
+    ...heads.slice(2).map(() => ''),
+  ];
+  const phrase = conditionPhrase(spread);
+  const remarks = [
+    ...(phrase === '' ? [] : [remark('condition', `${phrase}.`)]),
+    ...spread.warnings.map(({ sentence }) => remark('to look at', sentence)),
+  ];
+  return `\uFEFF${[heads.map(text), ...rows, total, ...remarks].map((row) => row.join(separator)).join('\r\n')}\r\n`;
 }
 
 function quoted(value: string, separator: string): string {

@@ -1,6 +1,6 @@
 import type { Comparison } from '../study/comparison.ts';
 import type { Sensitivity } from '../study/sensitivity.ts';
-import { conditionPhrase } from '../wording/condition-phrase.ts';
+import { headlined } from '../wording/condition-phrase.ts';
 import { restsPhrase } from '../wording/rests-phrase.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import { unitLabel } from '../wording/unit-label.ts';
@@ -73,15 +73,18 @@ function labelOf(left: SpreadSide | null, right: SpreadSide | null): string {
   return `${left.label} | ${right.label}`;
 }
 
-function verdict({ difference, with: other, base, currency, capital }: Spread, locale: string): string {
-  const unless = `${conditionPhrase(capital)} both make the same product (not confirmed)`;
+function verdict(spread: Spread, locale: string): string {
+  const { difference, with: other, base, currency } = spread;
   if (difference.shownPerTonne === '') return 'The difference cannot be worked out yet.';
   const amount = formatNumber(Math.abs(Number(difference.shownPerTonne)), { locale, decimals: 2 });
   const yearly = formatNumber(Math.abs(Number(difference.shownPerYear)), { locale, decimals: 2 });
   const word = difference.perTonne < 0 ? 'less' : 'more';
   if (Number(difference.shownPerTonne) === 0)
-    return `${unless}, ${other.label} costs the same as ${base.label}, to the cent.`;
-  return `${unless}, ${other.label} costs ${amount} ${currency} a tonne ${word} than ${base.label}: ${yearly} million a year.`;
+    return headlined(spread, `${other.label} costs the same as ${base.label}, to the cent.`);
+  return headlined(
+    spread,
+    `${other.label} costs ${amount} ${currency} a tonne ${word} than ${base.label}: ${yearly} million a year.`,
+  );
 }
 
 /** Routes of the case that stand on neither side of the ledger, with what they cost. */

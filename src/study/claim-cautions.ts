@@ -50,7 +50,7 @@ function closeCall(open: OpenCase, factors: readonly InputDeclaration[]): readon
 }
 
 /** Constants of physics and of decay belong to no year's set. */
-const timeless = new Set(['global warming potential', 'decay']);
+export const timeless: ReadonlySet<string> = new Set(['global warming potential', 'decay']);
 
 function mixedYears(factors: readonly InputDeclaration[]): readonly ClaimCaution[] {
   const dated = factors.filter((input) => !timeless.has(input.usual.provenance.details?.['boundary'] ?? ''));

@@ -22,12 +22,15 @@ import {
 } from '../case/edits/route-edits.ts';
 import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
 import { setWasteCode } from '../case/edits/waste-code-edits.ts';
+import { isTrustEdit, withTrust } from '../case/edits/trust-edits.ts';
 import type { Outcome } from '../case/problem.ts';
 import { readCase } from '../case/read-case.ts';
 import { writeCase } from '../case/write-case.ts';
 import { usualLine, withMaterial } from '../paper/bought-material.ts';
 import { catalogueProblems } from '../paper/catalogue-problems.ts';
 import { buildModel } from '../paper/model.ts';
+import { priceUnit } from '../paper/materials/price-unit.ts';
+import { keptActuals } from './trust/actual-problems.ts';
 import { keptWhatIf } from './kept-what-if.ts';
 import { type OpenCase, workOut } from './open-case.ts';
 
@@ -39,12 +42,14 @@ export function editStructure(open: OpenCase, edit: Edit): Outcome<OpenCase> {
   const kept = readCase(writeCase(edited(open, edit)));
   if (!kept.ok) return kept;
   // A change of structure leaves names behind that nothing bears any more. What is asked anew and names nothing is refused instead.
-  return workOut(isWhatIfEdit(edit) ? kept.value : withoutOrphans(kept.value));
+  const isAsked = isWhatIfEdit(edit) || (isTrustEdit(edit) && edit.kind !== 'set price terms');
+  return workOut(isAsked ? kept.value : withoutOrphans(kept.value));
 }
 
 function edited(open: OpenCase, edit: Edit): Case {
   const { content } = open;
   if (isWhatIfEdit(edit)) return withWhatIf(content, edit);
+  if (isTrustEdit(edit)) return withTrust(content, edit, (terms) => priceUnit(terms, content.currency));
   switch (edit.kind) {
     case 'add stage':
       return addStage(content, edit, edit.like, edit.at);
@@ -111,5 +116,5 @@ function withoutOrphans(content: Case): Case {
     orphans.size === 0
       ? content
       : { ...content, inputs: Object.fromEntries(Object.entries(content.inputs).filter(([id]) => !orphans.has(id))) };
-  return keptWhatIf(kept, graph);
+  return keptActuals(keptWhatIf(kept, graph), graph);
 }

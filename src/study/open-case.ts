@@ -8,6 +8,7 @@ import { allocationProblems } from '../paper/footprint/allocation-problems.ts';
 import { type Model, buildModel } from '../paper/model.ts';
 import { replaceFigure } from '../paper/replace-figure.ts';
 import { keptWhatIf } from './kept-what-if.ts';
+import { actualProblems, keptActuals } from './trust/actual-problems.ts';
 import { Values } from './values.ts';
 import { whatIfProblems } from './what-if-problems.ts';
 
@@ -36,6 +37,7 @@ function withModel(content: Case, model: Model): Outcome<OpenCase> {
     ...model.problems,
     ...allocationProblems(content, model.graph.inputs),
     ...whatIfProblems(content, model),
+    ...actualProblems(content, model.graph),
   ]);
   const gaps = problems.filter((problem) => problem.kind === 'no figure');
   const faults = problems.filter((problem) => problem.kind !== 'no figure');
@@ -92,7 +94,9 @@ export function restoreDefault(open: OpenCase, id: string): Outcome<OpenCase> {
     inputs: Object.fromEntries(Object.entries(open.content.inputs).filter(([key]) => key !== id)),
   };
   const restored = workOut(content);
-  return restored.ok ? restored : workOut(keptWhatIf(content, buildModel(content).graph));
+  if (restored.ok) return restored;
+  const { graph } = buildModel(content);
+  return workOut(keptActuals(keptWhatIf(content, graph), graph));
 }
 
 function withInput(content: Case, id: string, given: GivenInput): Case {

@@ -11,11 +11,15 @@ import { stageThatEmpties } from './emptied-line.ts';
 import type { OpenCase } from './open-case.ts';
 import type { ProcessCaution } from './process-caution.ts';
 import { processCautions } from './process-cautions.ts';
+import { type FreshnessCaution, freshnessCautions } from './trust/freshness-cautions.ts';
+import { type ComparedActual, type ReconciledRow, reconcile } from './trust/reconcile.ts';
 
 /** Something to look at: none of it stops a calculation. Sentences are made in wording. */
 export type Caution =
   | ProcessCaution
   | ClaimCaution
+  | FreshnessCaution
+  | { readonly kind: 'wide gap'; readonly about: string; readonly row: ReconciledRow; readonly actual: ComparedActual }
   | {
       readonly kind: 'list price';
       readonly about: string;
@@ -63,11 +67,14 @@ export type Caution =
       readonly emptiedBy?: string;
     };
 
-export function cautionsOf(open: OpenCase): readonly Caution[] {
+/** `today` is a day such as "2026-11-25"; without it nothing is said about ages. */
+export function cautionsOf(open: OpenCase, today: string | null = null): readonly Caution[] {
   return [
     ...gaps(open),
     ...failures(open),
     ...listPrices(open),
+    ...freshnessCautions(open, today),
+    ...wideGaps(open),
     ...newPlant(open),
     ...brokenLimits(open),
     ...noContingency(open),
@@ -79,6 +86,15 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
     ...processCautions(open),
     ...claimCautions(open),
   ];
+}
+
+/** What was measured lies far from what is computed: the model has not been made to agree, and says so. */
+function wideGaps(open: OpenCase): readonly Caution[] {
+  return reconcile(open).flatMap(({ rows }) =>
+    rows.flatMap((row): readonly Caution[] =>
+      row.actual?.isWide === true ? [{ kind: 'wide gap', about: row.result, row, actual: row.actual }] : [],
+    ),
+  );
 }
 
 /** A difference that no people, maintenance or capital weigh on is no answer to an investor. */

@@ -2,6 +2,7 @@ import type { Caution } from '../study/warnings.ts';
 import { boundsPhrase } from './bounds-phrase.ts';
 import { claimCautionSentence } from './claim-caution-sentence.ts';
 import { failureSentence } from './failure-sentence.ts';
+import { freshnessSentence } from './freshness-sentence.ts';
 import { processCautionSentence } from './process-caution-sentence.ts';
 import { shortNumber } from './short-number.ts';
 import { trueMinus } from './true-minus.ts';
@@ -43,6 +44,16 @@ export function cautionSentence(caution: Caution): string {
       return caution.emptiedBy === undefined
         ? failureSentence(placed(caution), caution.reason, caution.about)
         : `${placed(caution)} cannot be worked out: nothing is left after "${caution.emptiedBy}", which removes all that comes to it.`;
+    case 'old figure':
+    case 'old factors':
+    case 'no date':
+    case 'dates apart':
+      return freshnessSentence(caution);
+    case 'wide gap': {
+      const { row, actual } = caution;
+      const percent = shortNumber(String(Math.abs(actual.gap) * 100), 3);
+      return `${placed(row)}: computed ${shortNumber(String(actual.computed), 4)}, measured ${shortNumber(actual.value, 4)} ${unitLabel(actual.symbols)}${actual.period === undefined ? '' : ` (${actual.period})`}: ${percent} % ${actual.gap > 0 ? 'above' : 'below'} what was measured. Nothing was fitted.`;
+    }
     case 'too close to call':
     case 'mixed years':
     case 'mixed warming potentials':

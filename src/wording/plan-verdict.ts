@@ -2,8 +2,10 @@ import type { Swing } from '../study/sensitivity.ts';
 import type { PlanResults } from '../study/investment/plan-results.ts';
 import { type TrialSummary, toldPercentiles } from '../study/uncertainty/trial-summary.ts';
 import { chanceText } from './chance-text.ts';
+import { badYearSentence } from './bad-year-sentence.ts';
 import { drawingPhrase } from './drawing-phrase.ts';
 import { formatNumber } from './number-format.ts';
+import { sameProductPhrase } from './same-product-phrase.ts';
 import { unitLabel } from './unit-label.ts';
 
 /** What one must know to judge a plan, beside its results. */
@@ -20,6 +22,7 @@ export function planVerdict(results: PlanResults, doubts: PlanDoubts, currency: 
     spentSentence(results, currency, locale),
     returnSentence(results, currency, locale),
     sureSentence(doubts, currency, locale),
+    badYearSentence(doubts.trials, currency, locale),
     undoSentence(results, doubts, locale),
     ...conditions(results),
   ]
@@ -104,12 +107,13 @@ function isTwin(id: string, { base, project }: PlanResults): boolean {
   return [base.id, project.id].some((route) => id.startsWith(`${route}.machine.`));
 }
 
-function conditions({ plan, rates, priceYear }: PlanResults): readonly string[] {
+function conditions({ plan, rates, priceYear, sameProduct }: PlanResults): readonly string[] {
   const held = priceYear === plan.start ? '' : `, prices of ${priceYear} taken to hold in ${plan.start}`;
+  const same = sameProductPhrase(sameProduct);
   const terms =
     plan.money === 'real' ? `Real terms, in money of ${priceYear}` : `Nominal terms, in the money of each year${held}`;
   return [
-    `${terms}; before financing; if both routes make the same product.`,
+    `${terms}; before financing${same === '' ? '' : `; if ${same}`}.`,
     rates.inflation === 0 ? 'General inflation is nothing, so real and nominal are the same.' : '',
   ];
 }

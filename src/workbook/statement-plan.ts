@@ -1,9 +1,12 @@
 import type { Comparison } from '../study/comparison.ts';
 import { wasteCodeCaution, wasteCodeText } from '../wording/waste-code-phrase.ts';
+import type { ReconciledGroup } from '../study/trust/reconcile.ts';
+import { type Conditional, conditionPhrase } from '../wording/condition-phrase.ts';
+import { measuredSheet } from './measured-sheet.ts';
 import type { Cell, SheetPlan, WorkbookPlan } from './plan.ts';
 
-/** What a plan needs of the spread: what to look at. */
-interface Cautions {
+/** What a plan needs of the spread: on what condition it holds, and what to look at. */
+interface Cautions extends Conditional {
   readonly title: string;
   readonly warnings: readonly { readonly sentence: string }[];
 }
@@ -17,19 +20,34 @@ const quantity = (value: number): Cell =>
   Number.isFinite(value) ? { kind: 'number', value, form: 'quantity' } : { kind: 'empty' };
 
 /** The statement and what is behind it, as values: two sheets and a cover. */
-export function statementPlan(comparison: Comparison, { title, warnings }: Cautions): WorkbookPlan {
-  return { sheets: [about(comparison, title, warnings), statement(comparison), quantities(comparison)] };
+export function statementPlan(
+  comparison: Comparison,
+  cautions: Cautions,
+  reconciled: readonly ReconciledGroup[] = [],
+): WorkbookPlan {
+  const measured = reconciled.some(({ rows }) => rows.some(({ actual }) => actual !== null));
+  return {
+    sheets: [
+      about(comparison, cautions),
+      statement(comparison),
+      quantities(comparison),
+      ...(measured ? [measuredSheet(reconciled)] : []),
+    ],
+  };
 }
 
-function about({ product, currency, priceYear }: Comparison, title: string, warnings: Cautions['warnings']): SheetPlan {
+function about({ product, currency, priceYear }: Comparison, cautions: Cautions): SheetPlan {
+  const { title, warnings } = cautions;
+  const phrase = conditionPhrase(cautions);
   const facts: readonly (readonly Cell[])[] = [
     [text(title, true)],
+    ...(phrase === '' ? [] : [[text('Holds'), text(`${phrase}.`)]]),
     [text('Product'), text(product.name)],
     [text('Tonnes a year'), { kind: 'number', value: product.tonnesPerYear, form: 'whole money' }],
     [text('Currency'), text(currency)],
     [text('Prices of'), text(priceYear)],
     [
-      text('Holds'),
+      text('Contents'),
       text(
         'Values of one comparison; cost is positive, credits are negative, differences are the second route less the first.',
       ),

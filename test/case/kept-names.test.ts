@@ -7,6 +7,8 @@ const nameRoute = (content: Loose, name: string): void => {
   at(content, 'routes.1')['id'] = name;
   at(content, 'compare')['with'] = name;
   at(content, 'investment')['to'] = name;
+  at(content, 'sameProduct.0')['with'] = name;
+  at(content, 'actuals.0')['result'] = `${name}.electricity.total`;
 };
 const nameLine = (content: Loose, name: string): void => {
   at(content, 'routes.1.lines.0')['id'] = name;

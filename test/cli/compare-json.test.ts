@@ -4,12 +4,13 @@ import { compare } from '../../src/index.ts';
 import { demonstration } from '../examples/demonstration.ts';
 import { demonstrationFile, jsonOf } from './terminal.ts';
 
-/** What is promised: "number", "text", or a group or list of such. Nothing else may be there. */
-type Shape = 'number' | 'text' | { readonly [Key in string]: Shape } | readonly [Shape];
+/** What is promised: "number", "text", "nothing" (null), or a group or list of such. Nothing else may be there. */
+type Shape = 'number' | 'text' | 'nothing' | { readonly [Key in string]: Shape } | readonly [Shape];
 
 const money: Shape = { perTonne: 'number', perYear: 'number', perTonneExact: 'text', perYearExact: 'text' };
 const account: Shape = { id: 'text', label: 'text', ...money };
 const promised: Shape = {
+  condition: 'text',
   product: { name: 'text', moisture: 'number', tonnesPerYear: 'number' },
   currency: 'text',
   priceYear: 'text',
@@ -41,11 +42,23 @@ const promised: Shape = {
     },
   ],
   difference: { base: 'text', with: 'text', ...money, accounts: [account] },
+  sameProduct: {
+    base: 'text',
+    with: 'text',
+    questions: [{ question: 'text', reply: 'nothing' }],
+    open: 'number',
+    stand: 'text',
+  },
+  today: 'text',
+  dates: [
+    { id: 'text', label: 'text', where: 'text', kind: 'text', date: 'text', months: 'nothing', freshness: 'text' },
+  ],
   warnings: [{ sentence: 'text', about: 'text' }],
 };
 
 function expectShape(value: unknown, shape: Shape, path: string): void {
   if (shape === 'number') expect(Number.isFinite(value), path).toBe(true);
+  else if (shape === 'nothing') expect(value, path).toBeNull();
   else if (shape === 'text') expect(typeof value, path).toBe('string');
   else if (Array.isArray(shape)) {
     expect(Array.isArray(value) && value.length > 0, path).toBe(true);

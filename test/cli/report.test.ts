@@ -7,7 +7,7 @@ import { planFile, tonne } from './terminal.ts';
 describe('report', () => {
   it('writes a page that stands by itself, with the figures of --set in force', async () => {
     const target = join(await temporaryFolder(), 'board.html');
-    const options = ['--board', '--date', '2026-02-28', '--set', 'product.tonnes=50000'];
+    const options = ['--board', '--today', '2026-02-28', '--set', 'product.tonnes=50000'];
     const { code, out } = await tonne(['report', planFile, '--out', target, ...options], 'en-GB');
     const page = await readFile(target, 'utf8');
 
@@ -20,8 +20,8 @@ describe('report', () => {
 
   it.each([
     [['--out', 'board.txt'], '--out takes a file ending in .html or .pdf, not "board.txt".\n'],
-    [['--out', 'b.html', '--date', '2026-02-30'], '--date takes a day such as 2026-11-25, not "2026-02-30".\n'],
-    [['--out', 'b.html', '--date', 'today'], '--date takes a day such as 2026-11-25, not "today".\n'],
+    [['--out', 'b.html', '--today', '2026-02-30'], '--today takes a day such as 2026-11-25; "2026-02-30" was given.\n'],
+    [['--out', 'b.html', '--today', 'today'], '--today takes a day such as 2026-11-25; "today" was given.\n'],
   ])('says what is wrong with %s', async (options, sentence) => {
     expect(await tonne(['report', planFile, ...options])).toEqual({ code: 2, out: '', err: sentence });
   });

@@ -10,7 +10,12 @@ export interface Ended {
 /** Runs the terminal program in this process, with a console that only listens. */
 export async function tonne(args: readonly string[], locale = 'en'): Promise<Ended> {
   const [out, err]: [string[], string[]] = [[], []];
-  const code = await run(args, { say: (text) => out.push(text), complain: (text) => err.push(text), locale });
+  const code = await run(args, {
+    say: (text) => out.push(text),
+    complain: (text) => err.push(text),
+    locale,
+    today: '2026-11-25',
+  });
   return { code, out: out.join(''), err: err.join('') };
 }
 

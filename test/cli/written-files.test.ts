@@ -2,13 +2,14 @@ import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import ExcelJS from 'exceljs';
 import { describe, expect, it } from 'vitest';
-import { compare } from '../../src/index.ts';
+import { compare, spreadOf } from '../../src/index.ts';
 import { statementCsv } from '../../src/report/statement-csv.ts';
 import { demonstration } from '../examples/demonstration.ts';
 import { temporaryFolder } from '../electron/temporary-folder.ts';
 import { demonstrationFile as file, tonne } from './terminal.ts';
 
-const comparison = compare(demonstration());
+const open = demonstration();
+const comparison = compare(open);
 
 describe('compare --csv', () => {
   it.each(['en', 'de-DE'])(
@@ -19,7 +20,7 @@ describe('compare --csv', () => {
 
       expect(code).toBe(0);
       expect(out).toContain('Whole cost');
-      expect(await readFile(target, 'utf8')).toBe(statementCsv(comparison, locale));
+      expect(await readFile(target, 'utf8')).toBe(statementCsv(comparison, spreadOf(open, '2026-11-25'), locale));
     },
   );
 });

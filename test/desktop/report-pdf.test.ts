@@ -18,7 +18,7 @@ async function printed(...options: readonly string[]): Promise<string> {
     'examples/plan.tonne',
     '--out',
     file,
-    '--date',
+    '--today',
     '2026-11-25',
     ...options,
   ]);

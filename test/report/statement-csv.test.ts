@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { compare } from '../../src/index.ts';
+import { compare, spreadOf } from '../../src/index.ts';
 import { statementCsv } from '../../src/report/statement-csv.ts';
 import type { Comparison } from '../../src/study/comparison.ts';
 import { demonstration } from '../examples/demonstration.ts';
 
-const comparison = compare(demonstration());
+const open = demonstration();
+const comparison = compare(open);
+const spread = spreadOf(open);
 
 /** Fields of comma-separated values as RFC 4180 has them: quotes around, quotes doubled inside. */
 function fieldsOf(text: string, separator: string): string[][] {
@@ -31,7 +33,9 @@ function fieldsOf(text: string, separator: string): string[][] {
   return rows;
 }
 
-const csvOf = (locale: string, from = comparison) => statementCsv(from, locale).replace(/^\uFEFF/u, '');
+const csvOf = (locale: string, from = comparison) => statementCsv(from, spread, locale).replace(/^\uFEFF/u, '');
+/** The rows of figures: those under the total are remarks. */
+const figuresOf = (rows: string[][]) => rows.slice(0, rows.findIndex(([id]) => id === 'total') + 1);
 const withLabel = (label: string): Comparison => ({
   ...comparison,
   routes: comparison.routes.map((route, place) => (place === 0 ? { ...route, label } : route)),
@@ -39,8 +43,8 @@ const withLabel = (label: string): Comparison => ({
 
 describe('the statement as comma-separated values', () => {
   it('begins with a byte-order mark, so that a spreadsheet reads it as UTF-8', () => {
-    expect(statementCsv(comparison, 'en').codePointAt(0)).toBe(0xfeff);
-    expect(statementCsv(comparison, 'en').lastIndexOf('\uFEFF')).toBe(0);
+    expect(statementCsv(comparison, spread, 'en').codePointAt(0)).toBe(0xfeff);
+    expect(statementCsv(comparison, spread, 'en').lastIndexOf('\uFEFF')).toBe(0);
   });
 
   it.each([
@@ -58,7 +62,7 @@ describe('the statement as comma-separated values', () => {
   });
 
   it('holds every number of the comparison with all its digits, in its row and column', () => {
-    const [heads, ...rows] = fieldsOf(csvOf('en'), ',');
+    const [heads, ...rows] = figuresOf(fieldsOf(csvOf('en'), ','));
     const numbers = rows.map((row) => row.slice(2).map(Number));
     const { routes, difference } = comparison;
 
@@ -80,7 +84,11 @@ describe('the statement as comma-separated values', () => {
 
   it('leaves negative numbers numbers: no apostrophe and no typographic minus', () => {
     expect(comparison.difference.perTonne).toBeLessThan(0);
-    expect(fieldsOf(csvOf('en'), ',').at(-1)?.at(-2)).toBe(String(comparison.difference.perTonne));
+    expect(
+      figuresOf(fieldsOf(csvOf('en'), ','))
+        .at(-1)
+        ?.at(-2),
+    ).toBe(String(comparison.difference.perTonne));
   });
 
   it.each(['=1+1', '+49 route', '-dash', '@sum', '\tindented'])(
@@ -109,7 +117,22 @@ describe('the statement as comma-separated values', () => {
   it('leaves a number that cannot be worked out empty', () => {
     const broken = { ...comparison, difference: { ...comparison.difference, perTonne: NaN } };
 
-    expect(fieldsOf(csvOf('en', broken), ',').at(-1)?.at(-2)).toBe('');
+    expect(
+      figuresOf(fieldsOf(csvOf('en', broken), ','))
+        .at(-1)
+        ?.at(-2),
+    ).toBe('');
+  });
+
+  it('says under the total on what condition it holds, and what to look at', () => {
+    const rows = fieldsOf(csvOf('en'), ',');
+    const remarks = rows.slice(figuresOf(rows).length);
+
+    expect(remarks[0]?.slice(0, 2)).toEqual(['condition', 'If both make the same product (not confirmed).']);
+    expect(remarks.slice(1).map(([kind, sentence]) => [kind, sentence])).toEqual(
+      spread.warnings.map(({ sentence }) => ['to look at', sentence]),
+    );
+    expect(remarks.length).toBeGreaterThan(1);
   });
 
   it('has the same number of fields in every row, and ends its last line', () => {

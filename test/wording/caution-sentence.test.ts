@@ -16,6 +16,60 @@ const everyKind: Told = {
     caution: { kind: 'list price', about: 'material.bskp.price', material: 'Softwood kraft', origin: 'virgin' },
     says: 'Softwood kraft: a list price without a discount. Recovered paper is quoted as traded, so a list price makes the other route look cheaper than it is.',
   },
+  'old figure': {
+    caution: {
+      kind: 'old figure',
+      about: 'material.bskp.price',
+      input: {
+        id: 'material.bskp.price',
+        label: 'Net price agreed',
+        where: 'Softwood kraft',
+        kind: 'pulp',
+        date: '2026-03-03',
+        months: 8,
+        freshness: 'amber',
+      },
+    },
+    says: 'Softwood kraft: price of 3 March 2026, 8 months ago; after 6 months a price of its kind is looked up again.',
+  },
+  'no date': {
+    caution: { kind: 'no date', about: 'x', count: 5, labels: ['A', 'B', 'C', 'D', 'E'] },
+    says: 'No date is given for 5 prices, so nobody can tell how fresh they are: A; B; C; D; and 1 more.',
+  },
+  'dates apart': {
+    caution: { kind: 'dates apart', about: 'x', pulp: '2026-01-15', recovered: '2026-06-30', months: 5 },
+    says: 'Prices of pulp (15 January 2026) and of recovered paper (30 June 2026) lie more than 5 months apart: they are of different markets.',
+  },
+  'old factors': {
+    caution: { kind: 'old factors', about: 'x', count: 2, oldest: '2019', labels: ['Grid', 'Lime'] },
+    says: '2 carbon factors are of more than 3 years ago, the oldest of 2019; look whether a newer set has come out: Grid; Lime.',
+  },
+  'wide gap': {
+    caution: {
+      kind: 'wide gap',
+      about: 'mill.electricity.total',
+      row: {
+        result: 'mill.electricity.total',
+        label: 'Electricity needed',
+        where: 'Mill',
+        unit: 'kWh/t',
+        computed: 540,
+        yearly: null,
+        actual: null,
+      },
+      actual: {
+        result: 'mill.electricity.total',
+        value: '600',
+        unit: 'kWh/t',
+        period: '2025',
+        computed: 540,
+        symbols: 'kWh/t',
+        gap: -0.1,
+        isWide: true,
+      },
+    },
+    says: 'Electricity needed (Mill): computed 540, measured 600 kWh/t (2025): 10 % below what was measured. Nothing was fitted.',
+  },
   'unusual figure': {
     caution: { kind: 'unusual figure', about: 'price.electricity', input: electricity, given: '0.5' },
     says: 'Electricity: 0.5 €/kWh is outside what is usual, 0.089 to 0.276.',

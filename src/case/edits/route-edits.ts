@@ -2,6 +2,7 @@ import type { Case, Route } from '../case.ts';
 import { withInputsCopied, withoutInputsOf } from './given-inputs.ts';
 import { copyLabel, freshId, idsOf, inserted, moved } from './lists.ts';
 import { onRoute } from './parts.ts';
+import { withoutPairsOf } from './trust-edits.ts';
 
 export function duplicateRoute(content: Case, routeId: string): Case {
   const original = content.routes.find((route) => route.id === routeId);
@@ -24,7 +25,7 @@ export function removeRoute(content: Case, routeId: string): Case {
   const right = routes.some((route) => route.id === other)
     ? other
     : (routes.find((route) => route.id !== left)?.id ?? second.id);
-  const { limits, investment, ...rest } = content;
+  const { limits, investment, ...rest } = withoutPairsOf(content, routeId);
   // A plan goes with either of its routes.
   const isPlanned = investment !== undefined && investment.from !== routeId && investment.to !== routeId;
   const kept = (limits ?? []).filter((limit) => limit.route !== routeId);

@@ -9,6 +9,6 @@ export function isCarbonFactor({ id, usual }: InputDeclaration): boolean {
 }
 
 /** A fact about the factor in force, its year or its set of warming potentials; "" where it is not known. */
-export function factOf({ given, usual }: InputDeclaration, fact: 'year' | 'gwp' | 'allocation'): string {
+export function factOf({ given, usual }: InputDeclaration, fact: 'date' | 'year' | 'gwp' | 'allocation'): string {
   return (given === null ? usual : given).provenance.details?.[fact] ?? '';
 }

@@ -6,6 +6,7 @@ import { plainFigure } from '../figure.ts';
 import { type Sheet, fraction, notNegative } from '../sheet.ts';
 import { averagePriceIdOf } from './price-ids.ts';
 import { type PriceTier, leadingBuyer, priceTiersOf } from './price-tiers.ts';
+import { metricTonneOf, metricWorth, tonneOf } from './price-unit.ts';
 import { moistureLimitOf, payableShare, usableShare } from './settlement.ts';
 
 /** What a bone-dry tonne of a bought material costs. Money in the case's currency. */
@@ -31,7 +32,6 @@ export interface Purchase {
   readonly freightInput: string;
 }
 
-const basisUnits = { 'as received': 't-ar', 'air-dry': 'adt', 'bone-dry': 'bdt' } as const;
 const mostlyDry = { least: '0', below: '100' } as const;
 
 export function purchaseOf(sheet: Sheet, material: Material, composition: Flow): Purchase {
@@ -67,11 +67,17 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
   const payable = payableMass(sheet, material, { net, moisture, received, composition });
   const foreign = foreignCurrency(sheet, material);
   const rate = foreign === null ? constant('1') : exchangeRate(sheet, foreign);
-  const costAt = (asked: Quantity): Quantity => netOf(asked).times(payable).times(rate);
-  const price = sheet.define(`${id}.cost`, 'Paid per bone-dry tonne', 'EUR/bdt', net.times(payable).times(rate), {
-    where,
-    note: 'Net price times the payable tonnes per bone-dry tonne.',
-  });
+  const costAt = (asked: Quantity): Quantity => perMetricTonne(material, netOf(asked)).times(payable).times(rate);
+  const price = sheet.define(
+    `${id}.cost`,
+    'Paid per bone-dry tonne',
+    'EUR/bdt',
+    perMetricTonne(material, net).times(payable).times(rate),
+    {
+      where,
+      note: 'Net price times the payable tonnes per bone-dry tonne.',
+    },
+  );
   const perReceived = (what: string, label: string) =>
     sheet.input({
       id: `${id}.${what}`,
@@ -92,7 +98,7 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
       note: 'Freight and handling are charged per tonne as received, whatever the basis of the price.',
     },
   );
-  const basis = basisUnits[material.price.basis];
+  const basis = metricTonneOf(material.price);
   const tonnesPerDry = tonnesPerDryOf(material, received);
   const inputs = { priceInput: `${id}.price`, freightInput: `${id}.freight` };
   return { moisture, received, price, freight, ...inputs, tiers, basis, priceUnit, tonnesPerDry, costAt };
@@ -112,11 +118,12 @@ function netPrice(
   const where = material.label;
   const abroad = foreignCurrency(sheet, material);
   const foreign = abroad !== null;
-  const unit = `${abroad ?? 'EUR'}/${basisUnits[material.price.basis]}`;
+  const unit = `${abroad ?? 'EUR'}/${tonneOf(material.price)}`;
   const entry = material.like === undefined ? undefined : materialEntries.get(material.like);
-  const sameBasis = entry !== undefined && entry.priceBasis === material.price.basis && !foreign;
+  const sameBasis =
+    entry !== undefined && entry.priceBasis === material.price.basis && !foreign && material.price.ton === undefined;
   const label = priceLabels[material.price.kind];
-  const tiers = priceTiersOf(sheet, material, { unit, basis: basisUnits[material.price.basis], foreign });
+  const tiers = priceTiersOf(sheet, material, { unit, basis: metricTonneOf(material.price), foreign });
   const buyer = leadingBuyer(sheet.case, material.id);
   const [first] = tiers;
   if (first !== undefined)
@@ -157,6 +164,12 @@ function tonnesPerDryOf({ price }: Material, received: Quantity): Quantity {
   return price.basis === 'air-dry' ? constant('1', 'adt/bdt').dividedBy(constant('0.9')) : constant('1');
 }
 
+/** Payable mass is metric; a price per short or long ton is brought to it by the definition of that ton. */
+function perMetricTonne({ price }: Material, net: Quantity): Quantity {
+  const worth = metricWorth(price);
+  return worth === null ? net : net.dividedBy(constant(worth, `${metricTonneOf(price)}/${tonneOf(price)}`));
+}
+
 /** The currency of a price that is not the case's own; a price that names the case's own currency is no foreign price. */
 function foreignCurrency(sheet: Sheet, { price }: Material): string | null {
   return price.currency === undefined || price.currency === sheet.case.currency ? null : price.currency;
@@ -178,7 +191,7 @@ interface Delivered {
 
 /** Payable tonnes per bone-dry tonne, on the basis of the price. */
 function payableMass(sheet: Sheet, material: Material, { net, moisture, received, composition }: Delivered): Quantity {
-  const unit = `${basisUnits[material.price.basis]}/bdt`;
+  const unit = `${metricTonneOf(material.price)}/bdt`;
   const define = (quantity: Quantity, note: string): Quantity =>
     sheet.define(`material.${material.id}.payable`, 'Payable tonnes per bone-dry tonne', unit, quantity, {
       where: material.label,

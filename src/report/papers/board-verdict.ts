@@ -1,5 +1,5 @@
 import { inSentence } from '../../wording/in-sentence.ts';
-import { conditionPhrase } from '../../wording/condition-phrase.ts';
+import { conditionPhrase, headlined } from '../../wording/condition-phrase.ts';
 import { formatNumber } from '../../wording/number-format.ts';
 import { unitLabel } from '../../wording/unit-label.ts';
 import { chanceText } from '../../wording/chance-text.ts';
@@ -23,12 +23,12 @@ export function decision({ spread, comparison }: PaperFacts, locale: string): st
 /** On what it rests: the same product, how many trials agree, and what would turn it. */
 export function terms(facts: PaperFacts, locale: string): string {
   const { spread, trials } = facts;
-  const condition = `${conditionPhrase(spread.capital)} both make the same product (not confirmed)`;
   const apart = spread.difference.perTonne;
   const share = apart <= 0 ? trials.belowNothing.share : 1 - trials.belowNothing.share;
   const whose = trials.isUsual ? 'with inputs over their usual ranges' : 'of what the case says is uncertain';
-  const holds = apart === 0 ? '' : `, it holds in ${chanceText(share, locale)} of 100 trials ${whose}`;
-  return `${condition}${holds}. ${turning(facts, locale)}`;
+  const holds = `it holds in ${chanceText(share, locale)} of 100 trials ${whose}`;
+  const sentence = apart === 0 ? conditionPhrase(spread) : headlined(spread, holds);
+  return [sentence === '' ? '' : `${sentence}.`, turning(facts, locale)].filter((part) => part !== '').join(' ');
 }
 
 const mostNamed = 2;

@@ -34,14 +34,14 @@ export interface PaperFacts {
 
 const tiedInputs = 16;
 
-/** Works out what papers are made of. It draws the trials of the case, which takes a while. */
-export function paperFacts(open: OpenCase): PaperFacts {
+/** Works out what papers are made of. It draws the trials of the case, which takes a while. `today` is the day ages are told by. */
+export function paperFacts(open: OpenCase, today: string): PaperFacts {
   const { totalId } = open.model.difference;
   const swings = sensitivity(open, totalId);
   const results = planResults(open);
   return {
     open,
-    spread: spreadOf(open),
+    spread: spreadOf(open, today),
     comparison: compare(open),
     footprint: footprint(open),
     swings,

@@ -10,6 +10,7 @@ import { profitabilityIndex } from '../finance/profitability-index.ts';
 import { realRate } from '../finance/real-rate.ts';
 import type { OpenCase } from '../open-case.ts';
 import { ResultTape } from '../result-tape.ts';
+import { type SameProductStand, sameProduct } from '../trust/same-product.ts';
 import { npvId } from './npv-id.ts';
 
 /** One row of the plan: a figure a year, and the quantity behind each; null where the row has none in that year. */
@@ -26,6 +27,8 @@ export interface PlanResults {
   readonly priceYear: string;
   readonly base: { readonly id: string; readonly label: string };
   readonly project: { readonly id: string; readonly label: string };
+  /** Whether the two make the same product, as far as anybody has said. */
+  readonly sameProduct: SameProductStand;
   /** Calendar years of year 0 and on. */
   readonly calendar: readonly string[];
   readonly rows: readonly PlanRowFigures[];
@@ -77,6 +80,7 @@ export function planResults(open: OpenCase): PlanResults | null {
     priceYear: content.priceYear,
     base: routeOf(open, plan.from),
     project: routeOf(open, plan.to),
+    sameProduct: sameProduct(open, { base: plan.from, with: plan.to }),
     calendar: years.map((year) => String(Number(plan.start) + year)),
     rows: planRows.map(({ id, label }) => ({
       id,

@@ -35,7 +35,7 @@ export interface LimitPeriod {
 const periods = { tonne: '1', year: 't/a', day: 't/d' } as const;
 
 /** What the unit of a limit says of its period; null where it is no unit of that result. */
-export function limitPeriod({ unit }: Limit, ofResult: Unit): LimitPeriod | null {
+export function limitPeriod({ unit }: Pick<Limit, 'unit'>, ofResult: Unit): LimitPeriod | null {
   const given = readUnit(unit);
   if (given === null) return null;
   for (const [per, times] of Object.entries(periods)) {

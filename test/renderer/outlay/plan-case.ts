@@ -34,6 +34,7 @@ export function madeUp(flows: readonly number[], change: Partial<PlanResults> = 
     },
     base: { id: 'virgin', label: 'Virgin' },
     project: { id: 'recovered', label: 'Recovered' },
+    sameProduct: { base: 'virgin', with: 'recovered', questions: [], open: 5, stand: 'not confirmed' },
     calendar,
     rows: [],
     groups: [{ id: 'pulp', label: 'Pulp' }],

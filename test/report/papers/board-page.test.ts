@@ -20,7 +20,7 @@ const settings: PaperSettings = {
 function factsOf(text: string): PaperFacts {
   const opened = openCase(text);
   if (!opened.ok) throw new Error('the example cannot be opened');
-  return paperFacts(opened.value);
+  return paperFacts(opened.value, settings.date);
 }
 
 /** What a reader sees, without the markup around it. */
