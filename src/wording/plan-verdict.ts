@@ -1,8 +1,10 @@
 import type { Swing } from '../study/sensitivity.ts';
 import type { PlanResults } from '../study/investment/plan-results.ts';
 import { type TrialSummary, toldPercentiles } from '../study/uncertainty/trial-summary.ts';
+import { estimateId } from '../study/investment/estimate-range.ts';
 import { drawingPhrase } from './drawing-phrase.ts';
 import { formatNumber } from './number-format.ts';
+import { typedSentences } from './plan-words.ts';
 import { unitLabel } from './unit-label.ts';
 
 /** What one must know to judge a plan, beside its results. */
@@ -17,6 +19,8 @@ export interface PlanDoubts {
 export function planVerdict(results: PlanResults, doubts: PlanDoubts, currency: string, locale: string): string {
   return [
     spentSentence(results, currency, locale),
+    estimateSentence(results, doubts, currency, locale),
+    ...typedSentences(results),
     returnSentence(results, currency, locale),
     sureSentence(doubts, currency, locale),
     undoSentence(results, doubts, locale),
@@ -41,6 +45,18 @@ function spentSentence(
 ): string {
   const last = String(Number(plan.start) + plan.years);
   return `To change from ${base.label} to ${project.label} takes ${millions(outlay, locale)} million ${currency} of capital; the plan runs from ${calendar[0] ?? ''} to ${last}.`;
+}
+
+/** How far the estimate may be out, and what that would leave of the present value. */
+function estimateSentence(results: PlanResults, { swings }: PlanDoubts, currency: string, locale: string): string {
+  const { estimate, outlay } = results;
+  const swing = swings.find(({ id }) => id === estimateId);
+  if (estimate === null || swing === undefined || swing.figure === 0) return '';
+  const whose = estimate.isOwn
+    ? 'By the range given for it'
+    : `As an estimate of class ${estimate.class ?? ''} (AACE 18R-97, from memory)`;
+  const spent = (percent: number): string => millions((outlay * percent) / swing.figure, locale);
+  return `${whose}, the capital may come to ${spent(estimate.low)} to ${spent(estimate.high)} million ${currency}, which leaves ${millions(swing.atLow, locale)} to ${millions(swing.atHigh, locale)} of the present value.`;
 }
 
 function returnSentence(results: PlanResults, currency: string, locale: string): string {
@@ -111,9 +127,10 @@ function isTwin(id: string, { base, project }: PlanResults): boolean {
 }
 
 function conditions({ plan, rates, priceYear }: PlanResults): readonly string[] {
-  const held = priceYear === plan.start ? '' : `, prices of ${priceYear} taken to hold in ${plan.start}`;
   const terms =
-    plan.money === 'real' ? `Real terms, in money of ${priceYear}` : `Nominal terms, in the money of each year${held}`;
+    plan.money === 'real'
+      ? `Real terms, in money of ${priceYear}`
+      : `Nominal terms, in the money of each year; the present value in money of ${priceYear}`;
   return [
     `${terms}; before financing; if both routes make the same product.`,
     rates.inflation === 0 ? 'General inflation is nothing, so real and nominal are the same.' : '',
