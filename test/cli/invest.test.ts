@@ -13,7 +13,7 @@ describe('invest', () => {
     expect(out).toMatch(
       /^To change from Virgin middle ply to Recovered middle ply takes 41\.3 million EUR of capital/u,
     );
-    expect(out).toMatch(/At 5\.88 % real it returns 38\.7 million EUR more than it costs/u);
+    expect(out).toMatch(/At 5\.88 % real \(8\.00 % nominal\) it returns 38\.7 million EUR more than it costs/u);
     expect(out).toMatch(/its internal rate of return is 16\.96 %/u);
     expect(out).toMatch(/it ends above nothing in 88 of 100; half of them end below 1\d\.\d million EUR/u);
     expect(out).toMatch(/What could undo it, each within its usual range: Net price agreed/u);
