@@ -26,7 +26,7 @@ export function planVerdict(
 ): string {
   return [
     spentSentence(results, currency, locale),
-    estimateSentence(results, doubts, currency, locale),
+    estimateSentence(results, doubts, locale),
     ...typedSentences(results),
     returnSentence(results, currency, locale),
     sureSentence(results, doubts, currency, locale, drawingStandsBeside),
@@ -55,15 +55,15 @@ function spentSentence(
 }
 
 /** How far the estimate may be out, and what that would leave of the present value. */
-function estimateSentence(results: PlanResults, { swings }: PlanDoubts, currency: string, locale: string): string {
+function estimateSentence(results: PlanResults, { swings }: PlanDoubts, locale: string): string {
   const { estimate, outlay } = results;
   const swing = swings.find(({ id }) => id === estimateId);
   if (estimate === null || swing === undefined || swing.figure === 0) return '';
   const whose = estimate.isOwn
-    ? 'By the range given for it'
-    : `As an estimate of class ${estimate.class ?? ''} (AACE 18R-97, from memory)`;
+    ? 'By the range given for it, it may come to'
+    : `As an estimate of class ${estimate.class ?? ''} (AACE 18R-97, from memory) it may come to`;
   const spent = (percent: number): string => millions((outlay * percent) / swing.figure, locale);
-  return `${whose}, the capital may come to ${spent(estimate.low)} to ${spent(estimate.high)} million ${currency}, which leaves ${millions(swing.atLow, locale)} to ${millions(swing.atHigh, locale)} of the present value.`;
+  return `${whose} ${spent(estimate.low)} to ${spent(estimate.high)} million, which leaves ${millions(swing.atLow, locale)} to ${millions(swing.atHigh, locale)} of the present value.`;
 }
 
 function returnSentence(results: PlanResults, currency: string, locale: string): string {

@@ -41,4 +41,30 @@ describe('invest', () => {
 
     expect((JSON.parse(out) as { outlay: number }).outlay / 1e6).toBeCloseTo(35.6 * 1.4, 9);
   });
+
+  it('reaches savings, tonnes, shares and ramps of single years, and names what was typed', async () => {
+    const sets = [
+      'investment.savingInstead.6=9500000',
+      'investment.margin=110',
+      'investment.moreTonnes=-2000',
+      'investment.residue.fine.to.boiler.5=40 %',
+      'investment.ramp.4=95',
+      'investment.estimate=110',
+    ].flatMap((set) => ['--set', set]);
+    const { code, out } = await tonne(['invest', plan, ...sets]);
+
+    expect(code).toBe(0);
+    expect(out).toContain('The saving of 2031 was typed, in place of what the statements save.');
+    expect(out).toMatch(/^Tonnes gained or lost +0\.00 +0\.00 +\u22120\.22/mu);
+    expect(out).toMatch(/^Residue outlets /mu);
+    expect(out).toContain('Fine screen rejects: share to own boiler, 2030 and on: 40 %.');
+    expect(out).toContain('takes 45.4 million EUR of capital');
+  });
+
+  it('asks for the margin of tonnes that are gained or lost', async () => {
+    const { code, err } = await tonne(['invest', plan, '--set', 'investment.moreTonnes=-2000']);
+
+    expect(code).toBe(1);
+    expect(err).toMatch(/Margin on a tonne gained or lost \(investment\.margin\) has no figure/u);
+  });
 });

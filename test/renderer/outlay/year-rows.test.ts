@@ -53,25 +53,10 @@ describe('the table of years', () => {
     });
     const shown = yearRows(constant, planScale(constant), true);
 
-    for (const id of ['saving', 'tax']) {
-      const worth = new Map(
-        rowNamed(shown, id).cells.map(({ year, value }) => [
-          constant.rows.find((row) => row.id === id)?.values[year],
-          value,
-        ]),
-      );
-      for (const { year, value } of rowNamed(shown, id).cells)
-        expect(value, `${id} in year ${String(year)}`).toBe(
-          worth.get(constant.rows.find((row) => row.id === id)?.values[year]),
-        );
-    }
-    expect(
-      new Set(
-        rowNamed(shown, 'flow')
-          .cells.slice(4)
-          .map(({ value }) => value),
-      ),
-    ).toEqual(new Set([11.2]));
+    const cells = (id: string) => rowNamed(shown, id).cells.map(({ value }) => value);
+    expect(cells('saving')).toEqual([0, 11.2, 11.2, 11.2, 11.2, 11.2, 11.2]);
+    expect(cells('tax')).toEqual([0, -2, -2, -2, 0, 0, 0]);
+    expect(cells('flow')).toEqual([-40, 9.1, 9.1, 9.1, 11.2, 11.2, 11.2]);
   });
 
   it('shows no figure a whole step or more from what was worked out', () => {

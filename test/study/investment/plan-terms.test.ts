@@ -169,13 +169,13 @@ describe('the class of an estimate', () => {
     const open = opened(story, {}, { estimateClass: '4' }, own);
 
     expect(planResults(open)?.estimate).toEqual({ class: '4', low: 95, high: 110, isOwn: true });
-    expect(verdict(open)).toContain('By the range given for it, the capital may come to 38.0 to 44.0 million EUR');
+    expect(verdict(open)).toContain('By the range given for it, it may come to 38.0 to 44.0 million, which leaves');
   });
 
   it('stands in the verdict with its source, and without a class nothing does', () => {
     // 15.374 + 12 and 15.374 - 20.
     expect(verdict(opened(story, {}, { estimateClass: '4' }))).toContain(
-      'As an estimate of class 4 (AACE 18R-97, from memory), the capital may come to 28.0 to 60.0 million EUR, which leaves 27.4 to \u22124.6 of the present value.',
+      'As an estimate of class 4 (AACE 18R-97, from memory) it may come to 28.0 to 60.0 million, which leaves 27.4 to \u22124.6 of the present value.',
     );
     expect(planResults(opened(story))?.estimate).toBeNull();
   });

@@ -24,10 +24,10 @@ export interface GraphPlan {
 /** A published example as an investment plan of the program: the whole of it runs through the graph, as a plan of a mill does. */
 export function planInGraph({ years, outlay, saving, rate, inflation = 0, plan = {}, more = {} }: GraphPlan): OpenCase {
   const given = (value: number, unit: string) => ({ value: String(value), unit });
-  const savings = Array.from({ length: years }, (_, place) => [
-    `investment.savingInstead.${String(place + 1)}`,
-    given(saving, 'EUR'),
-  ]);
+  const savings = Array.from(
+    { length: years },
+    (_, place) => [`investment.savingInstead.${String(place + 1)}`, given(saving, 'EUR')] as const,
+  );
   const read = openCase(
     JSON.stringify({
       ...story,
