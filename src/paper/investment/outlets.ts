@@ -1,20 +1,21 @@
 import { type Quantity, constant, isConstant } from '../../kernel/expression/quantity.ts';
 import { type ByYear, eachYearOnce, sumOf } from './by-year.ts';
 import { carbonCostOf } from './carbon-by-allocation.ts';
-import { type OutletCost, outletCost, outletGroups } from './outlet-cost.ts';
+import { keptBy } from './kept-by.ts';
+import { type OutletCost, outletCosts, outletGroups } from './outlet-cost.ts';
 import { type SharesOfYear, sharesOfYears } from './outlet-shares.ts';
 import type { PlanSheet } from './plan-sheet.ts';
 import { priceGroups } from './price-group.ts';
 import type { PriceOfYear } from './price-of-year.ts';
 import type { Running } from './running.ts';
 
-/** The two routes over years in which residues go the same ways. */
+/** Years in which residues go the same ways. */
 interface Period {
   readonly key: string;
-  readonly base: OutletCost;
-  readonly project: OutletCost;
   /** What the project saves a year by it, at today's prices; carbon apart. */
   readonly saved: readonly { readonly group: (typeof outletGroups)[number]; readonly money: Quantity }[];
+  /** What it saves of carbon cost, with a free allocation over today's; null where nothing that is priced changes. */
+  readonly carbon: (scale: Quantity | null) => Quantity | null;
 }
 
 /**
@@ -23,12 +24,13 @@ interface Period {
  */
 export function outlets(sheet: PlanSheet, { made }: Running, priceOf: PriceOfYear, allocation: ByYear): ByYear {
   const shares = sharesByStream(sheet);
+  const costs = { base: outletCosts(sheet, sheet.base), project: outletCosts(sheet, sheet.project) };
   let last: Period | null = null;
   const periodOf = (year: number): Period | null => {
     const now = [...shares].map(([stream, of]) => [stream, of(year)] as const);
     if (now.every(([, of]) => of === null)) return null;
     const key = now.map(([, of]) => String(of?.from ?? '')).join(' ');
-    if (last?.key !== key) last = periodFrom(sheet, key, new Map(now), year);
+    if (last?.key !== key) last = periodFrom(sheet, key, new Map(now), costs, year);
     return last;
   };
   return eachYearOnce((year) => {
@@ -38,7 +40,7 @@ export function outlets(sheet: PlanSheet, { made }: Running, priceOf: PriceOfYea
       const price = priceOf(group)(year);
       return price === null ? money : money.times(price);
     });
-    const [carbon, carbonPrice] = [carbonSaved(sheet, period, allocation(year)), priceOf('carbon')(year)];
+    const [carbon, carbonPrice] = [period.carbon(allocation(year)), priceOf('carbon')(year)];
     const all = sumOf([...priced, carbonPrice === null ? carbon : (carbon?.times(carbonPrice) ?? null)]);
     return all === null ? null : sheet.inMoney(all.times(made(year)).times(constant('1', 'a')), year);
   });
@@ -55,10 +57,11 @@ function periodFrom(
   sheet: PlanSheet,
   key: string,
   shares: ReadonlyMap<string, SharesOfYear | null>,
+  costs: Readonly<Record<'base' | 'project', ReturnType<typeof outletCosts>>>,
   year: number,
 ): Period {
   const of = (stream: string): SharesOfYear | null => shares.get(stream) ?? null;
-  const [base, project] = [outletCost(sheet, sheet.base, of), outletCost(sheet, sheet.project, of)];
+  const [base, project] = [costs.base(of), costs.project(of)];
   const from = String(Number(sheet.plan.start) + year);
   const saved = outletGroups.map((group) => {
     const label = priceGroups.find(({ id }) => id === group)?.label ?? group;
@@ -76,11 +79,11 @@ function periodFrom(
       ),
     };
   });
-  return { key, base, project, saved };
+  return { key, saved, carbon: keptBy((scale: Quantity | null) => carbonSaved(sheet, base, project, scale)) };
 }
 
 /** Null where nothing that is priced changes. */
-function carbonSaved(sheet: PlanSheet, { base, project }: Period, scale: Quantity | null): Quantity | null {
+function carbonSaved(sheet: PlanSheet, base: OutletCost, project: OutletCost, scale: Quantity | null): Quantity | null {
   const more = (route: PlanSheet['base'], { priced }: OutletCost): Quantity =>
     isConstant(priced, '0')
       ? constant('0', `${sheet.sheet.case.currency}/a`)
