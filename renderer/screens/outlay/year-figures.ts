@@ -75,7 +75,7 @@ export function yearFigures(
 const rampYearsApart = 3;
 
 /** Whether a share of a way is given for any year. */
-export function isShareGiven({ shares }: PlanResults['residues'], stem: string): boolean {
+function isShareGiven({ shares }: PlanResults['residues'], stem: string): boolean {
   return shares.some(({ id }) => id.startsWith(`investment.${stem}.`));
 }
 
