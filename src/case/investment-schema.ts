@@ -19,6 +19,7 @@ export const investmentPlan = v.strictObject({
       v.maxLength(20),
     ),
   ),
+  outlets: v.optional(v.pipe(v.array(v.strictObject({ destination: id, first: year, last: year })), v.maxLength(60))),
   depreciation: v.picklist(['straight line', 'declining balance', 'table']),
   losses: v.picklist(['carried forward', 'at once']),
 });

@@ -55,6 +55,8 @@ export type Problem =
       readonly given: string;
       readonly wanted: string;
     }
+  /** A year of the investment plan in which no destination takes a residue stream. */
+  | { readonly kind: 'no outlet open'; readonly stream: string; readonly year: string }
   | { readonly kind: 'no figure'; readonly id: string; readonly label: string; readonly unit: string };
 
 /** Either a result, or all that is wrong at once. */

@@ -23,6 +23,15 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...repeated('investment.items', namesOf(valueAt(content, 'investment'), 'items', 'id')),
     ...repeated('investment.supports', namesOf(valueAt(content, 'investment'), 'supports', 'id')),
     ...trustProblems(content, routes),
+    ...repeated('investment.outlets', namesOf(valueAt(content, 'investment'), 'outlets', 'destination')),
+    ...listAt(valueAt(content, 'investment'), 'outlets').flatMap((outlet, place) =>
+      missing(
+        `investment.outlets.${String(place)}.destination`,
+        valueAt(outlet, 'destination'),
+        'destination',
+        namesOf(content, 'destinations', 'id'),
+      ),
+    ),
     ...repeated('limits', namesOf(content, 'limits', 'id')),
     ...repeated('scenarios', namesOf(content, 'scenarios', 'id')),
     ...listAt(content, 'limits').flatMap((limit, place) =>
@@ -143,13 +152,15 @@ function planProblems(plan: unknown): Problem[] {
       ? wrong('to', valueAt(plan, 'to'), 'another route than "from"')
       : []),
     ...(from > years ? wrong('operatesFrom', from, within) : []),
-    ...listAt(plan, 'supports').flatMap((support, place): Problem[] => {
-      const [first, last] = [valueAt(support, 'first'), valueAt(support, 'last')];
-      if (typeof first !== 'number' || typeof last !== 'number') return [];
-      const at = `supports.${String(place)}`;
-      if (last > years) return wrong(`${at}.last`, last, within);
-      return first > last ? wrong(`${at}.first`, first, 'no year after the last') : [];
-    }),
+    ...['supports', 'outlets'].flatMap((list) =>
+      listAt(plan, list).flatMap((each, place): Problem[] => {
+        const [first, last] = [valueAt(each, 'first'), valueAt(each, 'last')];
+        if (typeof first !== 'number' || typeof last !== 'number') return [];
+        const at = `${list}.${String(place)}`;
+        if (last > years) return wrong(`${at}.last`, last, within);
+        return first > last ? wrong(`${at}.first`, first, 'no year after the last') : [];
+      }),
+    ),
   ];
 }
 

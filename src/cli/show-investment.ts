@@ -2,6 +2,7 @@ import { type PlanResults, formatNumber, npvId, planResults, sensitivity, uncert
 import { figuresTable } from '../report/text-table.ts';
 import { conditionPhrase } from '../wording/condition-phrase.ts';
 import { millions, percent, planVerdict, rateWords } from '../wording/plan-verdict.ts';
+import { outletSentences } from '../wording/plan-words.ts';
 import { type Console, Refusal } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 
@@ -67,6 +68,7 @@ function measures(results: PlanResults, currency: string, locale: string): strin
       const name = each.where === '' ? each.label : `${each.label} (${each.where})`;
       return [`Breaks even at ${name}: ${found === '' ? searched : found} ${unitLabel(each.unit)}.`];
     }),
+    ...outletSentences(results, locale),
     'Capital stands in this plan and not in the statement.',
   ];
   return lines.join('\n');

@@ -46,7 +46,8 @@ const classLabels: Readonly<Record<HeatingClass, string>> = {
   dissolved: 'dissolved matter',
 };
 
-const mineral: ReadonlySet<Component> = new Set(['ash', 'heavies', 'wire']);
+/** What is left of a residue that is burned. */
+export const mineral: ReadonlySet<Component> = new Set(['ash', 'heavies', 'wire']);
 
 /** Heat, ash and fossil carbon of what goes to the own boiler. */
 export function heatOfResidue(sheet: Sheet, plant: Plant, residues: readonly Residue[]): BurnedResidues {

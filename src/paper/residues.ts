@@ -4,6 +4,8 @@ import { residueEntries } from './catalogue.ts';
 import { type Flow, addFlows, massOf, noFlow } from './components.ts';
 import { destinationTerms } from './destinations.ts';
 import type { Effluent } from './effluent.ts';
+import { plainFigure } from './figure.ts';
+import { balanceOf, destinationsOfYears, openTo } from './outlet-years.ts';
 import { heatOfResidue } from './residue-heat.ts';
 import type { Plant } from './plant.ts';
 import type { Residue } from './residue.ts';
@@ -133,23 +135,20 @@ interface Part {
   readonly share: Quantity;
 }
 
-/**
- * Shares of a stream over the destinations of the case. What the shares leave goes where such a stream usually goes, or else to the first
- * place that is paid for taking it; to a buyer or to the own boiler only where there is no other.
- */
+// A destination that takes the stream in some year of the investment plan, and none of it today.
+const notYet = plainFigure('0', '0', '0', '%', 'none', 'nothing goes there today');
+
+/** Shares of a stream over the destinations of the case; one of them takes what the others leave. */
 function splitOf(sheet: Sheet, stream: string, label: string, mayBurn: boolean): readonly Part[] {
-  const open = sheet.case.destinations.filter((destination) => mayBurn || destination.kind !== 'own boiler');
-  const usual = residueEntries.get(stream)?.split ?? {};
-  const main =
-    open.find((destination) => destination.kind in usual) ??
-    open.find((destination) => !['own boiler', 'sale'].includes(destination.kind)) ??
-    open[0];
+  const open = openTo(sheet.case, mayBurn);
+  const main = balanceOf(stream, open);
   if (main === undefined) {
     const path = `a destination that takes ${label.toLowerCase()}`;
     if (!sheet.problems.some((problem) => problem.kind === 'missing' && problem.path === path))
       sheet.problems.push({ kind: 'missing', path });
     return [];
   }
+  const later = destinationsOfYears(sheet.case, stream, mayBurn);
   const others = open.flatMap((destination): Part[] => {
     const spec = {
       id: `residue.${stream}.to.${destination.id}`,
@@ -158,7 +157,9 @@ function splitOf(sheet: Sheet, stream: string, label: string, mayBurn: boolean):
       entry: '%',
       allowed: fraction,
     };
-    return destination === main || !sheet.has(spec) ? [] : [{ destination, share: sheet.input(spec) }];
+    if (destination === main || !(sheet.has(spec) || later.has(destination.id))) return [];
+    const share = sheet.has(spec) ? sheet.input(spec) : sheet.input({ ...spec, figure: notYet });
+    return [{ destination, share }];
   });
   const taken = total(
     others.map((part) => part.share),

@@ -44,6 +44,8 @@ export function problemSentence(problem: Problem): string {
       return `${problem.label} (${problem.id}) takes in ${problem.wanted}; the figure given takes in ${problem.given} and cannot stand for it.`;
     case 'wrong allocation':
       return `${problem.label} (${problem.id}): a footprint here is made by the ${problem.wanted} rule; the figure given is made by ${problem.given} and cannot stand in it.`;
+    case 'no outlet open':
+      return `${problem.stream}: in ${problem.year} no destination of the plan is open to take it; let one take residues in that year.`;
     case 'no figure':
       return `${problem.label} (${problem.id}) has no figure; give one in ${unitName(problem.unit)}.`;
   }

@@ -32,6 +32,11 @@ interface Figures {
   readonly outageDays: number;
   readonly nominal: number;
   readonly inflation: number;
+  readonly estimate: number;
+  readonly tonnes: number;
+  readonly margin: number;
+  readonly instead: { readonly year: number; readonly money: number };
+  readonly beside: number;
 }
 
 type Shape = Pick<InvestmentPlan, 'years' | 'depreciation' | 'losses'>;
@@ -40,7 +45,7 @@ function randomFigures(dice: Dice, years: number): Figures {
   return {
     outlays: [dice.whole(10, 60) * 1e6, dice.whole(0, 20) * 1e6],
     contingency: dice.whole(0, 25),
-    ramp: [dice.whole(40, 100), dice.whole(60, 100), dice.whole(80, 100)],
+    ramp: [40, 50, 60, 70, 80].map((least) => dice.whole(least, 100)),
     availability: dice.whole(80, 100),
     delay: dice.whole(0, 20),
     workingCapital: dice.whole(0, 5) * 1e6,
@@ -56,6 +61,11 @@ function randomFigures(dice: Dice, years: number): Figures {
     outageDays: dice.whole(0, 10),
     nominal: dice.whole(4, 14),
     inflation: dice.whole(0, 5),
+    estimate: dice.whole(80, 150),
+    tonnes: dice.whole(-2000, 1000),
+    margin: dice.whole(50, 200),
+    instead: { year: dice.whole(3, years), money: dice.whole(-2, 9) * 1e6 },
+    beside: dice.whole(-1, 2) * 1e5,
   };
 }
 
@@ -82,9 +92,16 @@ function inProgram(plan: Partial<InvestmentPlan>, figures: Figures): { flows: re
       'investment.item.plant.0': given(figures.outlays[0]!, 'EUR'),
       'investment.item.plant.1': given(figures.outlays[1]!, 'EUR'),
       'investment.contingency': given(figures.contingency, '%'),
-      'investment.ramp.1': given(figures.ramp[0]!, '%'),
-      'investment.ramp.2': given(figures.ramp[1]!, '%'),
-      'investment.ramp.3': given(figures.ramp[2]!, '%'),
+      ...Object.fromEntries(
+        figures.ramp.map((share, place) => [`investment.ramp.${String(place + 1)}`, given(share, '%')]),
+      ),
+      'investment.estimate': given(figures.estimate, '%'),
+      'investment.moreTonnes': given(figures.tonnes, 't/a'),
+      'investment.moreTonnes.4': given(500, 't/a'),
+      'investment.margin': given(figures.margin, 'EUR/t'),
+      'investment.margin.5': given(75, 'EUR/t'),
+      [`investment.savingInstead.${String(figures.instead.year)}`]: given(figures.instead.money, 'EUR'),
+      'investment.savingBeside.3': given(figures.beside, 'EUR'),
       'investment.availability': given(figures.availability, '%'),
       'investment.delay': given(figures.delay, '1'),
       'investment.workingCapital': given(figures.workingCapital, 'EUR'),
@@ -113,27 +130,31 @@ function inProgram(plan: Partial<InvestmentPlan>, figures: Figures): { flows: re
   };
 }
 
-/** How much of a year of the plan is operation, and how much of the planned stock it makes: counted month by month. */
-function operation(figures: Figures, year: number): { on: number; made: number } {
-  let [on, made] = [0, 0];
+/** How much of a year of the plan is operation, its first year, and how much of the planned stock it makes: counted month by month. */
+function operation(figures: Figures, year: number): { on: number; begun: number; made: number } {
+  let [on, begun, made] = [0, 0, 0];
   for (let month = 0; month < 12; month += 1) {
     const since = (year - 2) * 12 + month - figures.delay;
     if (since < 0) continue;
     on += 1 / 12;
+    begun += since < 12 ? 1 / 12 : 0;
     made += (figures.ramp[Math.floor(since / 12)] ?? 100) / 100 / 12;
   }
-  return { on, made: (made * figures.availability) / 100 };
+  return { on, begun, made: (made * figures.availability) / 100 };
 }
 
 /** Nominal flows of the same plan, worked with plain numbers and schedules that share no code with the program. */
 function byHand(plan: Shape, figures: Figures): readonly number[] {
-  const prices = (year: number): number => (1 + figures.inflation / 100) ** year;
+  // Prices are of 2026, and year 0 is 2027.
+  const prices = (year: number): number => (1 + figures.inflation / 100) ** (year + 1);
   const grown = (year: number): number => {
     const { year: from, percent } = figures.index;
     const growth = 1 + figures.growth / 100;
     return year < from ? growth ** year : (percent / 100) * growth ** (year - from);
   };
-  const spent = figures.outlays.map((outlay, year) => outlay * (1 + figures.contingency / 100) * prices(year));
+  const spent = figures.outlays.map(
+    (outlay, year) => (outlay * (1 + figures.contingency / 100) * figures.estimate * prices(year)) / 100,
+  );
   const grant = figures.grant * prices(1);
   const cost = spent.reduce((sum, each) => sum + each, 0) - grant;
   const renewed = figures.replacement.money * prices(figures.replacement.year);
@@ -145,10 +166,14 @@ function byHand(plan: Shape, figures: Figures): readonly number[] {
   const years = Array.from({ length: plan.years + 1 }, (_, year) => year);
   const booked = years.reduce((sum, year) => sum + written(year), 0);
   const earned = years.map((year) => {
-    const { on, made } = operation(figures, year);
+    if (year < 2) return 0;
+    const { on, begun, made } = operation(figures, year);
     const credit = year >= 3 && year <= 5 ? figures.credit : 0;
-    const outage = year === 2 ? figures.outageDays * 40_000 : 0;
-    return ((10e6 * made - 2e6 * on) * grown(year) + credit - outage) * prices(year);
+    const outage = begun * figures.outageDays * 40_000;
+    const saving = year === figures.instead.year ? figures.instead.money : (10e6 * made - 2e6 * on) * grown(year);
+    const tonnes = year === 4 ? 500 : figures.tonnes * on;
+    const gained = tonnes * (year === 5 ? 75 : figures.margin);
+    return (saving + (year === 3 ? figures.beside : 0) + gained + credit - outage) * prices(year);
   });
   const disposal = figures.disposal * prices(plan.years);
   const profits = years.map(
@@ -179,7 +204,8 @@ describe('a plan in the graph', () => {
       };
       const figures = randomFigures(dice, plan.years);
       const flows = byHand(plan, figures);
-      const expected = presentValue(flows, figures.nominal / 100);
+      // The present value is told in money of 2026.
+      const expected = presentValue(flows, figures.nominal / 100) / (1 + figures.inflation / 100);
       const size = flows.reduce((sum, flow) => sum + Math.abs(flow), 0);
 
       const nominal = inProgram({ ...plan, money: 'nominal' }, figures);

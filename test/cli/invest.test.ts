@@ -13,7 +13,7 @@ describe('invest', () => {
     expect(out).toMatch(
       /^To change from Virgin middle ply to Recovered middle ply takes 41\.3 million EUR of capital/u,
     );
-    expect(out).toMatch(/At 5\.88 % real it returns 38\.7 million EUR more than it costs/u);
+    expect(out).toMatch(/At 5\.88 % real \(8\.00 % nominal\) it returns 38\.7 million EUR more than it costs/u);
     expect(out).toMatch(/its internal rate of return is 16\.96 %/u);
     expect(out).toMatch(/it ends above nothing in 88 of 100; half of them end below 1\d\.\d million EUR/u);
     expect(out).toMatch(/What could undo it, each within its usual range: Net price agreed/u);
@@ -40,5 +40,31 @@ describe('invest', () => {
     const { out } = await tonne(['invest', plan, '--set', 'investment.contingency=40', '--json']);
 
     expect((JSON.parse(out) as { outlay: number }).outlay / 1e6).toBeCloseTo(35.6 * 1.4, 9);
+  });
+
+  it('reaches savings, tonnes, shares and ramps of single years, and names what was typed', async () => {
+    const sets = [
+      'investment.savingInstead.6=9500000',
+      'investment.margin=110',
+      'investment.moreTonnes=-2000',
+      'investment.residue.fine.to.boiler.5=40 %',
+      'investment.ramp.4=95',
+      'investment.estimate=110',
+    ].flatMap((set) => ['--set', set]);
+    const { code, out } = await tonne(['invest', plan, ...sets]);
+
+    expect(code).toBe(0);
+    expect(out).toContain('The saving of 2031 was typed, in place of what the statements save.');
+    expect(out).toMatch(/^Tonnes gained or lost +0\.00 +0\.00 +\u22120\.22/mu);
+    expect(out).toMatch(/^Residue outlets /mu);
+    expect(out).toContain('Fine screen rejects: share to own boiler, 2030 and on: 40 %.');
+    expect(out).toContain('takes 45.4 million EUR of capital');
+  });
+
+  it('asks for the margin of tonnes that are gained or lost', async () => {
+    const { code, err } = await tonne(['invest', plan, '--set', 'investment.moreTonnes=-2000']);
+
+    expect(code).toBe(1);
+    expect(err).toMatch(/Margin on a tonne gained or lost \(investment\.margin\) has no figure/u);
   });
 });

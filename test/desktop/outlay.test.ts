@@ -68,6 +68,26 @@ describe('the page of the outlay', () => {
       .toBe(0);
   });
 
+  it('says on the page what is invested, returned and uncertain, closes an outlet, and takes it back', async () => {
+    await launch([planned]);
+    await page()
+      .getByText(/takes 41\.3 million EUR of capital.*As an estimate of class 4.*What could undo it/u)
+      .waitFor();
+
+    await page().getByRole('button', { name: 'Outlet years' }).click();
+    await page().getByLabel('Last year in which Landfill takes residues').selectOption('6');
+    await page().getByText('Landfill takes residues until 2031.').waitFor();
+    await driver.page.getByRole('button', { name: /^Undo/u }).click();
+    await page().getByText('Residue outlets are open in all years').waitFor();
+
+    await slot('investment.margin').fill('110');
+    await slot('investment.margin').press('Enter');
+    await slot('investment.moreTonnes').fill('-2000');
+    await slot('investment.moreTonnes').press('Enter');
+    const after = await inTerminal('investment.margin=110', 'investment.moreTonnes=-2000');
+    await expect.poll(() => figure('investment.npv').textContent()).toBe(millions(after.npv));
+  });
+
   it.each(['light', 'dark'] as const)('has nothing that axe objects to, in the %s theme', async (colorScheme) => {
     await launch([planned]);
     await figure('investment.npv').waitFor();

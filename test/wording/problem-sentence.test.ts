@@ -102,6 +102,10 @@ const everyKind: Told = {
     },
     says: 'Collected and sorted (x): a footprint here is made by the cut-off rule; the figure given is made by closed loop and cannot stand in it.',
   },
+  'no outlet open': {
+    problem: { kind: 'no outlet open', stream: 'Cleaner rejects', year: '2034' },
+    says: 'Cleaner rejects: in 2034 no destination of the plan is open to take it; let one take residues in that year.',
+  },
   'no figure': {
     problem: { kind: 'no figure', id: 'product.tonnes', label: 'Saleable tonnes a year', unit: 't/a' },
     says: 'Saleable tonnes a year (product.tonnes) has no figure; give one in t/year (written t/a).',

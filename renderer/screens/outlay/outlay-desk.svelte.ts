@@ -14,6 +14,8 @@ export class OutlayDesk {
   #refusal = $state.raw<readonly string[]>([]);
   /** Whether values of single years stand under their years in place of the picture. */
   givesYears = $state.raw(false);
+  /** Ways of residues that somebody asked to give shares of years for, by their stems. */
+  askedWays = $state.raw<readonly string[]>([]);
 
   constructor(book: Book, crew: Pick<TrialCrew, 'run' | 'stop'>) {
     this.#book = book;
@@ -89,6 +91,7 @@ export class OutlayDesk {
   #forgetTrials(): void {
     this.#trials.forget();
     this.givesYears = false;
+    this.askedWays = [];
   }
 }
 

@@ -1,4 +1,4 @@
-import type { CapitalItem, InvestmentPlan, Support } from '../../../src/index.ts';
+import type { CapitalItem, InvestmentPlan, OutletYears, Support } from '../../../src/index.ts';
 import { newId } from '../what-if/lower/new-id.ts';
 
 const longestLabel = 200;
@@ -50,11 +50,32 @@ export function withoutSupport(plan: InvestmentPlan, id: string): InvestmentPlan
   return left.length === 0 ? rest : { ...rest, supports: left };
 }
 
-/** A plan of other length keeps what still lies within it. */
+/** A destination that is open in all years stands in no list. Whichever year is moved past the other takes it along. */
+export function withOutletYears(
+  plan: InvestmentPlan,
+  destination: string,
+  change: Partial<Pick<OutletYears, 'first' | 'last'>>,
+): InvestmentPlan {
+  const { outlets = [], ...rest } = plan;
+  const now = outlets.find((each) => each.destination === destination) ?? { destination, first: 0, last: plan.years };
+  const first = change.first ?? Math.min(now.first, change.last ?? now.first);
+  const last = change.last ?? Math.max(now.last, first);
+  const others = outlets.filter((each) => each.destination !== destination);
+  const isAlways = first === 0 && last === plan.years;
+  const left = isAlways ? others : [...others, { destination, first, last }];
+  return left.length === 0 ? rest : { ...rest, outlets: left };
+}
+
+/** A plan of other length keeps what still lies within it; what lasted to its end still does. */
 export function withYears(plan: InvestmentPlan, years: number): InvestmentPlan {
   const within = (year: number): number => Math.min(year, years);
+  const { outlets = [], ...rest } = plan;
+  const kept = outlets
+    .map((each) => ({ ...each, first: within(each.first), last: each.last === plan.years ? years : within(each.last) }))
+    .filter(({ first, last }) => first > 0 || last < years);
   return {
-    ...plan,
+    ...rest,
+    ...(kept.length === 0 ? {} : { outlets: kept }),
     years,
     operatesFrom: within(plan.operatesFrom),
     ...(plan.supports === undefined
@@ -82,7 +103,7 @@ export function withEstimateClass(plan: InvestmentPlan, given: string): Investme
   return found === undefined ? rest : { ...rest, estimateClass: found };
 }
 
-/** How far an estimate is worked out, roughest first; how near such estimates come is left to words, for no source is at hand. */
+/** How far an estimate is worked out, roughest first. */
 export const estimateClasses = [
   { value: '5', label: 'class 5: an idea, roughest' },
   { value: '4', label: 'class 4: a study, rough' },

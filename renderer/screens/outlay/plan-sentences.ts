@@ -57,12 +57,11 @@ export function ratesSentence({ rates, plan }: Pick<PlanResults, 'rates' | 'plan
   return plan.money === 'real' ? `${real} real is ${nominal} nominal` : `${nominal} nominal is ${real} real`;
 }
 
-/** In what money the plan is told. Prices of the price year are taken to hold in the first year of the plan. */
-export function moneySentence({ money, start }: PlanResults['plan'], priceYear: string): string {
-  if (money === 'real') return `real, prices of ${priceYear}`;
-  return start === priceYear
-    ? `nominal, money of each year, from prices of ${priceYear}`
-    : `nominal, money of each year; prices of ${priceYear} are taken to hold in ${start}`;
+/** In what money the plan is told. A present value is in money of the price year in either kind. */
+export function moneySentence({ money }: PlanResults['plan'], priceYear: string): string {
+  return money === 'real'
+    ? `real, prices of ${priceYear}`
+    : `nominal, money of each year; the present value in money of ${priceYear}`;
 }
 
 /** A later start and what it costs, from how far a start is usually late; "" where that is not known. */

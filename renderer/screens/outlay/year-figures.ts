@@ -10,8 +10,15 @@ export interface YearFigures {
   readonly figures: readonly (PlanFigure | null)[];
 }
 
-/** Every row of the year table, in the order in which it is shown. Prices of year 0 are today's, so they begin in the year after. */
-export function yearFigures({ plan, calendar, groups }: PlanResults, currency: string): readonly YearFigures[] {
+/**
+ * Every row of the year table, in the order in which it is shown. Prices of year 0 are today's, so they begin in the year after. Of the many
+ * ways that residues could go, those have a row for which a share is given, or which somebody asked to see, by their stems.
+ */
+export function yearFigures(
+  { plan, calendar, groups, residues }: PlanResults,
+  currency: string,
+  asked: readonly string[] = [],
+): readonly YearFigures[] {
   const row = (
     id: string,
     label: string,
@@ -27,14 +34,49 @@ export function yearFigures({ plan, calendar, groups }: PlanResults, currency: s
     ),
   });
   const prices = groups.map(({ id, label }) => row(`year.${id}`, label, '% of today', 1));
+  const inOperation = (
+    id: string,
+    label: string,
+    unit: string,
+    entry: Pick<PlanFigure, 'unit' | 'isMoney'>,
+  ): YearFigures => row(id, label, unit, plan.operatesFrom, entry);
+  const money = { unit: currency, isMoney: true };
+  const ramp = row('ramp', 'Stock made', '%', plan.operatesFrom + rampYearsApart);
+  const ways = residues.outlets.filter(({ stem }) => asked.includes(stem) || isShareGiven(residues, stem));
   const hasCarbon = groups.some(({ id }) => id === 'carbon');
   return [
     ...prices,
     ...(hasCarbon ? [row('year.allocation', 'Free allocation', '% of today', 1)] : []),
     row('taxRate', 'Tax', '% of profit', 0),
     ...(plan.depreciation === 'table' ? [row('writtenOff', 'Written off', '% of the capital', plan.operatesFrom)] : []),
-    row('replacement', 'Replacement', 'million', 0, { unit: currency, isMoney: true }),
+    row('replacement', 'Replacement', 'million', 0, money),
+    inOperation('savingInstead', 'Saving typed', 'million, in place of the computed one', money),
+    inOperation('savingBeside', 'Further saving', 'million', money),
+    inOperation('moreTonnes', 'Tonnes ±', 't, lost ones below nothing', { unit: 't/a', isMoney: false }),
+    inOperation('margin', 'Their margin', `${currency}/t`, { unit: `${currency}/t`, isMoney: false }),
+    {
+      ...ramp,
+      // Years of operation are counted from 1; the first ones have places of their own.
+      figures: ramp.figures.map((figure, place) =>
+        figure === null ? null : { ...figure, id: `investment.ramp.${String(place - plan.operatesFrom + 1)}` },
+      ),
+    },
+    ...ways.map(({ stem, label, takesShare }) => {
+      const shares = row(stem, label, '% from this year on', 0);
+      return {
+        ...shares,
+        figures: shares.figures.map((figure, place) => (takesShare[place] === true ? figure : null)),
+      };
+    }),
   ];
+}
+
+/** Years of the ramp that stand beside the other assumptions. */
+const rampYearsApart = 3;
+
+/** Whether a share of a way is given for any year. */
+function isShareGiven({ shares }: PlanResults['residues'], stem: string): boolean {
+  return shares.some(({ id }) => id.startsWith(`investment.${stem}.`));
 }
 
 /** How many values of years are given, replacements apart: those have places of their own. */

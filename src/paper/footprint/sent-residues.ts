@@ -29,7 +29,8 @@ export function fossilBurned(sheet: Sheet, sent: readonly Sent[]): Quantity {
   );
 }
 
-function fossilIn(sheet: Sheet, residue: Residue): Quantity {
+/** Fossil carbon dioxide of the whole of a stream when it is burned, kgCO2e/t. */
+export function fossilIn(sheet: Sheet, residue: Residue): Quantity {
   const each = components.map((component: Component) =>
     residue.composition[component].times(fossilOf(sheet, component)),
   );

@@ -1,4 +1,6 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { factor } from '../catalogue.ts';
+import { plainFigure } from '../figure.ts';
 import { type ByYear, eachYearOnce } from './by-year.ts';
 import { type PlanSheet, planInput, yearInput } from './plan-sheet.ts';
 
@@ -20,11 +22,12 @@ export function capitalOf(sheet: PlanSheet): Capital {
   const contingency = planInput(sheet, 'contingency', 'Contingency', '1', { entry: '%', high: '30' }).plus(
     constant('1'),
   );
+  const onItems = contingency.times(estimateHit(sheet));
   const bare = years.map((year) => {
     const items = plan.items.flatMap(
       ({ id, label }) => yearInput(sheet, `item.${id}`, label, year, unitOf(sheet)) ?? [],
     );
-    return items.length === 0 ? null : total(items, unitOf(sheet)).times(contingency);
+    return items.length === 0 ? null : total(items, unitOf(sheet)).times(onItems);
   });
   const grants = years.map((year) => supportOf(sheet, 'grant', year));
   const replaced = years.map((year) => yearInput(sheet, 'replacement', 'Replacement', year, unitOf(sheet)));
@@ -49,6 +52,19 @@ export function capitalOf(sheet: PlanSheet): Capital {
       { where: sheet.where, note: 'Items with contingency less grants.' },
     ),
   };
+}
+
+/** What the items and their contingency come to over what they were estimated at; the class of the estimate says how far that may be out. */
+function estimateHit({ sheet, plan, where }: PlanSheet): Quantity {
+  const classed = plan.estimateClass === undefined ? undefined : factor(`estimate-class-${plan.estimateClass}`);
+  return sheet.input({
+    id: 'investment.estimate',
+    label: 'What the capital comes to, of its estimate',
+    where,
+    unit: '1',
+    figure: classed ?? plainFigure('100', '100', '100', '%', 'none', 'no class of the estimate is given'),
+    allowed: { above: '0', most: '1000' },
+  });
 }
 
 /** Grants or credits of one year. */

@@ -1,10 +1,15 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
 import { eachYearOnce, sumOf } from './by-year.ts';
+import { allocationOfYears } from './carbon-by-allocation.ts';
 import { capitalOf, supportOf, unitOf } from './capital.ts';
+import { moreTonnes } from './more-tonnes.ts';
+import { outlets } from './outlets.ts';
 import { type PlanSheet, planInput } from './plan-sheet.ts';
+import { pricesOfYears } from './price-of-year.ts';
 import { running } from './running.ts';
 import { savings } from './savings.ts';
 import { taxes } from './tax.ts';
+import { typedSavings } from './typed-saving.ts';
 import { workingCapital } from './working-capital.ts';
 import { writeOff } from './write-off.ts';
 
@@ -15,6 +20,9 @@ export const planRows = [
   { id: 'support', label: 'Grants and credits' },
   { id: 'working', label: 'Working capital' },
   { id: 'saving', label: 'Saving' },
+  { id: 'further', label: 'Further saving, typed' },
+  { id: 'outlets', label: 'Residue outlets' },
+  { id: 'tonnes', label: 'Tonnes gained or lost' },
   { id: 'outage', label: 'Outage for the tie-in' },
   { id: 'disposal', label: 'Value at the end' },
   { id: 'tax', label: 'Tax' },
@@ -24,6 +32,8 @@ export type PlanRow = (typeof planRows)[number]['id'] | 'flow' | 'cumulative' | 
 
 export const planRowId = (row: PlanRow, year: number): string => `investment.${row}.${String(year)}`;
 
+const givenInstead = 'Given for this year in place of what the statements save.';
+
 /** Writes the plan into the graph: every row in every year, and the net present value. Before financing. */
 export function writeInvestment(sheet: PlanSheet): void {
   const { plan, years, sheet: model } = sheet;
@@ -32,8 +42,13 @@ export function writeInvestment(sheet: PlanSheet): void {
   const run = running(sheet);
   const capital = capitalOf(sheet);
   const off = writeOff(sheet, capital);
-  const saved = savings(sheet, run);
-  const tied = workingCapital(sheet);
+  const prices = pricesOfYears(sheet);
+  const allocation = allocationOfYears(sheet);
+  const saved = savings(sheet, run, prices, allocation);
+  const elsewhere = outlets(sheet, run, prices, allocation);
+  const typed = typedSavings(sheet);
+  const gained = moreTonnes(sheet, run);
+  const tied = workingCapital(sheet, run);
   const rate = planInput(sheet, 'taxRate', 'Tax on profit', '1', { entry: '%', high: '40' });
   const outage = planInput(sheet, 'outage.days', 'Outage for the tie-in, days', '1', {
     high: '20',
@@ -43,36 +58,46 @@ export function writeInvestment(sheet: PlanSheet): void {
     const credit = supportOf(sheet, 'credit', year);
     return credit === null ? null : sheet.inMoney(credit, year);
   });
-  const first = Math.max(0, plan.operatesFrom - 1);
-  const named = (row: PlanRow, year: number, quantity: Quantity): Quantity =>
+  const named = (row: PlanRow, year: number, quantity: Quantity, note?: string): Quantity =>
     model.define(planRowId(row, year), `${labelOf(row)}, ${String(Number(plan.start) + year)}`, 'EUR', quantity, {
       where: sheet.where,
+      ...(note === undefined ? {} : { note }),
     });
 
   const rows = years.map((year): Readonly<Partial<Record<PlanRow, Quantity>>> => {
     const [spent, replaced] = [capital.spent(year), capital.replaced(year)];
     const support = sumOf([capital.granted(year), credits(year)]);
-    const working = sumOf([
-      year === first ? nothing.minus(sheet.inMoney(tied, first)) : null,
-      year === plan.years ? sheet.inMoney(tied, year) : null,
-    ]);
-    const saving = year < plan.operatesFrom ? null : saved(year).times(constant('1', 'a'));
+    const working = tied(year);
+    const instead = typed.instead(year);
+    const saving = year < plan.operatesFrom ? null : (instead ?? saved(year).times(constant('1', 'a')));
+    // What somebody gives in place of the saving holds what residues come to as well.
+    const sent = instead === null ? elsewhere(year) : null;
+    const [further, tonnes, begun] = [typed.beside(year), gained(year), run.begun(year)];
     return {
       ...(spent === null ? {} : { capital: named('capital', year, nothing.minus(spent)) }),
       ...(replaced === null ? {} : { renewal: named('renewal', year, nothing.minus(replaced)) }),
       ...(support === null ? {} : { support: named('support', year, support) }),
       ...(working === null ? {} : { working: named('working', year, working) }),
-      ...(saving === null ? {} : { saving: named('saving', year, saving) }),
-      ...(year === plan.operatesFrom
-        ? { outage: named('outage', year, nothing.minus(sheet.inMoney(outage, year))) }
-        : {}),
+      ...(saving === null
+        ? {}
+        : { saving: named('saving', year, saving, instead === null ? undefined : givenInstead) }),
+      ...(further === null ? {} : { further: named('further', year, further) }),
+      ...(sent === null ? {} : { outlets: named('outlets', year, sent) }),
+      ...(tonnes === null ? {} : { tonnes: named('tonnes', year, tonnes) }),
+      ...(begun === null
+        ? {}
+        : { outage: named('outage', year, nothing.minus(sheet.inMoney(outage.times(begun), year))) }),
       ...(year === plan.years ? { disposal: named('disposal', year, capital.disposal) } : {}),
     };
   });
   // Profit is what the operation brings less what is written off; at the end also what the plant fetches less what is left on the books.
   const profits = rows.map((row, year) => {
     const written = sumOf([off.of(year), year === plan.years ? off.left : null]);
-    const earned = sumOf([row.saving ?? null, row.outage ?? null, row.disposal ?? null, credits(year)]);
+    const { saving, further, outlets: sent, tonnes, outage: stopped, disposal } = row;
+    const earned = sumOf([
+      ...[saving, further, sent, tonnes, stopped, disposal].map((each) => each ?? null),
+      credits(year),
+    ]);
     return written === null ? earned : (earned ?? nothing).minus(sheet.fromNominal(written, year));
   });
   const tax = taxes(sheet, profits, rate).map((each, year) =>
@@ -86,7 +111,7 @@ export function writeInvestment(sheet: PlanSheet): void {
   });
   model.define('investment.npv', 'Net present value, before financing', 'EUR', total(present, unit), {
     where: sheet.where,
-    note: 'Flows of all years, the first undiscounted.',
+    note: 'Flows of all years, the first undiscounted; in money of the price year.',
   });
 }
 

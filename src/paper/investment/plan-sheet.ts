@@ -1,5 +1,6 @@
 import type { InvestmentPlan } from '../../case/investment-plan.ts';
-import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
+import type { Bounds } from '../../kernel/expression/operation.ts';
+import { type Quantity, constant, isConstant } from '../../kernel/expression/quantity.ts';
 import { plainFigure } from '../figure.ts';
 import type { Mill } from '../plant.ts';
 import type { RouteModel } from '../route.ts';
@@ -23,7 +24,7 @@ export interface PlanSheet {
   readonly fromNominal: (money: Quantity, year: number) => Quantity;
   /** A sum fixed in the money of the year before, as the plan tells money a year later. */
   readonly yearOlder: (money: Quantity) => Quantity;
-  /** Present value of money of a year. */
+  /** Present value of money of a year, in money of the price year. */
   readonly discounted: (money: Quantity, year: number) => Quantity;
 }
 
@@ -40,12 +41,17 @@ export function planSheet(
   const isReal = plan.money === 'real';
   const years = Array.from({ length: plan.years + 1 }, (_, year) => year);
   const inflation = one.plus(rates.inflation);
-  const inflated = powers(inflation, years);
-  const divisor = powers(one.plus(isReal ? rates.real : rates.nominal), years);
-  // Year 0 is as it is: nothing is multiplied or divided by 1, since every step is worked out at every keystroke.
-  const risen = (money: Quantity, year: number): Quantity => (year === 0 ? money : money.times(inflated[year] ?? one));
-  const fallen = (money: Quantity, year: number): Quantity =>
-    year === 0 ? money : money.dividedBy(inflated[year] ?? one);
+  // Prices are those of the price year, so that a plan that begins later begins with prices that have risen since.
+  const before = constant(String(Number(plan.start) - Number(sheet.case.priceYear)));
+  const sincePriceYear = isConstant(before, '0') ? one : inflation.toThePower(before);
+  const inflated = powers(sincePriceYear, inflation, years);
+  // A present value is told in money of the price year in either kind of money, so that both are the same figure.
+  const divisor = isReal
+    ? powers(one, one.plus(rates.real), years)
+    : powers(sincePriceYear, one.plus(rates.nominal), years);
+  // Nothing is multiplied or divided by 1, since every step is worked out at every keystroke.
+  const risen = (money: Quantity, year: number): Quantity => money.times(inflated[year] ?? one);
+  const fallen = (money: Quantity, year: number): Quantity => money.dividedBy(inflated[year] ?? one);
   const same = (money: Quantity): Quantity => money;
   return {
     sheet,
@@ -59,13 +65,13 @@ export function planSheet(
     nominal: isReal ? risen : same,
     fromNominal: isReal ? fallen : same,
     yearOlder: isReal ? (money) => money.dividedBy(inflation) : same,
-    discounted: (money, year) => (year === 0 ? money : money.dividedBy(divisor[year] ?? one)),
+    discounted: (money, year) => money.dividedBy(divisor[year] ?? one),
   };
 }
 
-/** base^0, base^1, ... one product each. */
-function powers(base: Quantity, years: readonly number[]): readonly Quantity[] {
-  const made: Quantity[] = [one];
+/** first, first x base, first x base^2, ... one product each. */
+function powers(first: Quantity, base: Quantity, years: readonly number[]): readonly Quantity[] {
+  const made: Quantity[] = [first];
   for (const year of years.slice(1)) made.push((made[year - 1] ?? one).times(base));
   return made;
 }
@@ -114,7 +120,7 @@ export function yearInput(
   label: string,
   year: number,
   unit: string,
-  entry?: string,
+  { entry, allowed = notNegative }: { readonly entry?: string; readonly allowed?: Bounds } = {},
 ): Quantity | null {
   const spec = {
     id: `investment.${id}.${String(year)}`,
@@ -122,7 +128,7 @@ export function yearInput(
     where,
     unit,
     ...(entry === undefined ? {} : { entry }),
-    allowed: notNegative,
+    allowed,
   };
   return sheet.has(spec) ? sheet.input(spec) : null;
 }

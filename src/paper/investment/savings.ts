@@ -1,9 +1,10 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
 import type { CostLine } from '../accounts.ts';
-import { sumOf } from './by-year.ts';
+import { type ByYear, sumOf } from './by-year.ts';
 import { carbonByAllocation } from './carbon-by-allocation.ts';
-import { type PlanSheet, yearInput } from './plan-sheet.ts';
+import type { PlanSheet } from './plan-sheet.ts';
 import { type PriceGroup, priceGroupOf, priceGroups } from './price-group.ts';
+import type { PriceOfYear } from './price-of-year.ts';
 import type { Running } from './running.ts';
 
 /** A group of lines whose prices rise together: what the project saves of them, before any ramp. */
@@ -22,8 +23,13 @@ interface GroupSaving {
  * What the project saves in each year against the base route, in the money of the plan. It is taken from the lines of the two statements that
  * stop when a route is given up, each rising with its group of prices; capital charges have no part in it.
  */
-export function savings(sheet: PlanSheet, { on, made }: Running): (year: number) => Quantity {
-  const groups = priceGroups.flatMap(({ id, label }) => groupSaving(sheet, id, label));
+export function savings(
+  sheet: PlanSheet,
+  { on, made }: Running,
+  priceOf: PriceOfYear,
+  allocation: ByYear,
+): (year: number) => Quantity {
+  const groups = priceGroups.flatMap(({ id, label }) => groupSaving(sheet, id, label, priceOf, allocation));
   const nothing = constant('0', `${sheet.sheet.case.currency}/a`);
   const still = groups.filter((group) => !group.moves);
   const moving = groups.filter((group) => group.moves);
@@ -46,7 +52,13 @@ export function savings(sheet: PlanSheet, { on, made }: Running): (year: number)
     );
 }
 
-function groupSaving(sheet: PlanSheet, group: PriceGroup, label: string): readonly GroupSaving[] {
+function groupSaving(
+  sheet: PlanSheet,
+  group: PriceGroup,
+  label: string,
+  priceOf: PriceOfYear,
+  allocation: ByYear,
+): readonly GroupSaving[] {
   const lines = [
     ...linesOf(sheet, sheet.base, group).map((line) => ({ line, sign: 1 })),
     ...linesOf(sheet, sheet.project, group).map((line) => ({ line, sign: -1 })),
@@ -80,8 +92,8 @@ function groupSaving(sheet: PlanSheet, group: PriceGroup, label: string): readon
     'saved a year by having the line',
     saved((line) => line.behaviour === 'per year'),
   );
-  const allocated = group === 'carbon' ? carbonByAllocation(sheet) : () => null;
-  const price = risen(sheet, group, label);
+  const allocated = group === 'carbon' ? carbonByAllocation(sheet, allocation) : () => null;
+  const price = priceOf(group);
   return [
     {
       following: (year) => allocated(year) ?? following,
@@ -96,29 +108,4 @@ function linesOf({ sheet }: PlanSheet, { statement }: PlanSheet['base'], group: 
   return statement.lines.filter(
     (line) => line.avoidable && line.account !== 'capital' && priceGroupOf(line, sheet.case.materials) === group,
   );
-}
-
-/** Price of a year over today's: an index given for the year, else the last one before it, grown on from there. */
-function risen(sheet: PlanSheet, group: PriceGroup, label: string): (year: number) => Quantity | null {
-  const growth = growthOf(sheet, group, label);
-  const made: (Quantity | null)[] = [null];
-  for (const year of sheet.years.slice(1)) {
-    const given = yearInput(sheet, `year.${group}`, `${label}, price over today's`, year, '1', '%');
-    const before = made[year - 1] ?? null;
-    made[year] = given ?? (growth === null ? before : before === null ? growth : before.times(growth));
-  }
-  return (year) => made[year] ?? null;
-}
-
-/** 1 + growth over general inflation; null where nobody gave one. */
-function growthOf({ sheet, where }: PlanSheet, group: PriceGroup, label: string): Quantity | null {
-  const spec = {
-    id: `investment.growth.${group}`,
-    label: `${label}, growth over inflation`,
-    where,
-    unit: '1',
-    entry: '%',
-    allowed: { least: '-50', most: '100' },
-  };
-  return sheet.has(spec) ? sheet.input(spec).plus(constant('1')) : null;
 }

@@ -14,7 +14,7 @@ export function taxes(
   const nothing = constant('0', sheet.sheet.case.currency);
   let losses: Quantity | null = null;
   return profits.map((profit, year) => {
-    const rateOf = yearInput(sheet, 'taxRate', 'Tax on profit', year, '1', '%') ?? rate;
+    const rateOf = yearInput(sheet, 'taxRate', 'Tax on profit', year, '1', { entry: '%' }) ?? rate;
     if (profit === null) return null;
     if (plan.losses === 'at once') return profit.times(rateOf);
     const carried: Quantity | null = losses === null ? null : sheet.yearOlder(losses);

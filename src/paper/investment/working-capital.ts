@@ -1,21 +1,51 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
+import { type ByYear, eachYearOnce, sumOf } from './by-year.ts';
 import { type PlanSheet, planInput } from './plan-sheet.ts';
+import type { Running } from './running.ts';
 import { unitOf } from './capital.ts';
 
 /**
- * Money tied up in stocks, more by the project than by the base route, in money of the price year: days of pulp and of bales at what they
- * cost ex works, and what else somebody enters. The stock keeps its tonnes, so that in the money of each year it comes back dearer than it went.
+ * Money tied up in stocks, more by the project than by the base route: days of pulp and of bales at what they cost ex works, and what else
+ * somebody enters. Flows of each year in the money of the plan. Stocks change when the line begins to run, so that a late start moves them;
+ * other working capital is laid out when it was planned to be. The stock keeps its tonnes, so that in the money of each year it comes back
+ * dearer than it went.
  */
-export function workingCapital(sheet: PlanSheet): Quantity {
+export function workingCapital(sheet: PlanSheet, { begun }: Running): ByYear {
+  const { plan, years } = sheet;
   const days = (id: string, label: string): Quantity =>
     planInput(sheet, `stock.${id}`, label, '1', { high: '60', most: '365' }).dividedBy(constant('365'));
   const year = constant('1', 'a');
   const pulp = more(sheet, true).times(days('pulp', 'Pulp in stock, days of use')).times(year);
   const bales = more(sheet, false).times(days('bales', 'Bales in stock, days of use')).times(year);
   const other = planInput(sheet, 'workingCapital', 'Other working capital', unitOf(sheet));
-  return sheet.sheet.define('investment.tiedUp', 'Working capital', 'EUR', total([pulp, bales, other], unitOf(sheet)), {
+  const stocks = sheet.sheet.define('investment.stocks', 'Stocks of fibre', 'EUR', pulp.plus(bales), {
     where: sheet.where,
-    note: 'Days of use of each kind of fibre, project less base, and other working capital.',
+    note: 'Days of use of each kind of fibre, project less base.',
+  });
+  sheet.sheet.define('investment.tiedUp', 'Working capital', 'EUR', stocks.plus(other), {
+    where: sheet.where,
+    note: 'Stocks of fibre and other working capital, in money of the price year.',
+  });
+  const first = Math.max(0, plan.operatesFrom - 1);
+  // Stocks are filled before the line runs, as long before as the other money is laid out.
+  const filled = (at: number): Quantity | null => {
+    const share = at < first ? null : begun(at - first + plan.operatesFrom);
+    return share === null ? null : stocks.times(share);
+  };
+  const nothing = constant('0', unitOf(sheet));
+  const out = (at: number): Quantity | null => sumOf([filled(at), at === first ? other : null]);
+  const ever = total(
+    years.flatMap((at) => filled(at) ?? []),
+    unitOf(sheet),
+  );
+  return eachYearOnce((at) => {
+    const laid = out(at);
+    // What a start that is later than the plan never ties up does not come back either.
+    const back = at === plan.years ? sumOf([ever, other]) : null;
+    return sumOf([
+      laid === null ? null : nothing.minus(sheet.inMoney(laid, at)),
+      back === null ? null : sheet.inMoney(back, at),
+    ]);
   });
 }
 

@@ -30,7 +30,17 @@ export function writeOff(sheet: PlanSheet, { basis, replaced }: Capital): WriteO
     sums.push(sum);
     parts.push(even(sum, life, Math.max(year + 1, plan.operatesFrom)));
   }
-  const of = eachYearOnce((year) => sumOf(parts.map((part) => part(year))));
+  const of = eachYearOnce((year) => {
+    const written = sumOf(parts.map((part) => part(year)));
+    if (written === null) return null;
+    return sheet.sheet.define(
+      `investment.writeOff.${String(year)}`,
+      `Written off, ${String(Number(plan.start) + year)}`,
+      'EUR',
+      written,
+      { where: sheet.where, note: 'In the money of the year, as a tax office sees it.' },
+    );
+  });
   const unit = sheet.sheet.case.currency;
   const written = total(
     years.flatMap((year) => of(year) ?? []),
@@ -56,7 +66,8 @@ function mainWriteOff(sheet: PlanSheet, basis: Quantity, life: Quantity): ByYear
     return (year) =>
       year < plan.operatesFrom
         ? null
-        : (yearInput(sheet, 'writtenOff', 'Written off of the capital', year, '1', '%')?.times(basis) ?? null);
+        : (yearInput(sheet, 'writtenOff', 'Written off of the capital', year, '1', { entry: '%' })?.times(basis) ??
+          null);
   // The book value falls by a fixed share a year, and evenly over what is left of the life as soon as that takes more.
   const factor = planInput(sheet, 'decliningFactor', 'Declining balance, times the even rate', '1', {
     value: '2',

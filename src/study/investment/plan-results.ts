@@ -10,8 +10,11 @@ import { profitabilityIndex } from '../finance/profitability-index.ts';
 import { realRate } from '../finance/real-rate.ts';
 import type { OpenCase } from '../open-case.ts';
 import { ResultTape } from '../result-tape.ts';
+import { type EstimateRange, estimateRange } from './estimate-range.ts';
 import { type SameProductStand, sameProduct } from '../trust/same-product.ts';
 import { npvId } from './npv-id.ts';
+import { type PlanResidues, planResidues } from './plan-residues.ts';
+import { typedSavings } from './typed-savings.ts';
 
 /** One row of the plan: a figure a year, and the quantity behind each; null where the row has none in that year. */
 export interface PlanRowFigures {
@@ -34,6 +37,12 @@ export interface PlanResults {
   readonly rows: readonly PlanRowFigures[];
   /** Groups of prices that the saving rests on: only these can be given a growth or a value for a year. */
   readonly groups: readonly { readonly id: PriceGroup; readonly label: string }[];
+  /** How far the capital may be out, in per cent of its estimate; null where nobody said of which class it is, nor gave a range. */
+  readonly estimate: EstimateRange | null;
+  /** Calendar years whose saving somebody typed: in place of the computed one, or beside it. */
+  readonly typedSavings: { readonly instead: readonly string[]; readonly beside: readonly string[] };
+  /** Where residues may go in which years, and the shares that somebody gave. */
+  readonly residues: PlanResidues;
   readonly flows: readonly number[];
   readonly cumulative: readonly number[];
   /** Present values summed up to each year. */
@@ -46,6 +55,7 @@ export interface PlanResults {
   };
   /** Capital items with contingency, all years. */
   readonly outlay: number;
+  /** In money of the price year. */
   readonly npv: number;
   /** Null where a flow cannot be worked out. */
   readonly internal: InternalRates | null;
@@ -72,7 +82,9 @@ export function planResults(open: OpenCase): PlanResults | null {
   const flows = figures('flow');
   const rates = ratesOf(open, plan);
   const spent = figures('capital').map((value) => -value);
-  const [saving, tax] = [figures('saving'), figures('tax')];
+  const tax = figures('tax');
+  const parts = (['saving', 'further', 'outlets'] as const).map(figures);
+  const saving = years.map((year) => parts.reduce((sum, part) => sum + (part[year] ?? 0), 0));
   const tonnes = years.map((year) => (year < plan.operatesFrom ? 0 : values.number('product.tonnes')));
   const levelised = (money: readonly number[]): number => levelisedCost(money, tonnes, rates.used) ?? NaN;
   return {
@@ -91,6 +103,9 @@ export function planResults(open: OpenCase): PlanResults | null {
     groups: priceGroups.filter(
       ({ id }) => values.has(`investment.saved.${id}`) || values.has(`investment.savedStanding.${id}`),
     ),
+    estimate: estimateRange(open, plan),
+    typedSavings: typedSavings(open, plan),
+    residues: planResidues(open, plan),
     flows,
     cumulative: figures('cumulative'),
     discounted: summedUp(figures('present')),

@@ -7,6 +7,7 @@ import {
   withEstimateClass,
   withItem,
   withItemNamed,
+  withOutletYears,
   withoutItem,
   withoutSupport,
   withSupport,
@@ -131,5 +132,32 @@ describe('the years in which an item can be paid for', () => {
     const yard = spread.inputs['investment.item.yard.0'];
     if (yard === undefined) throw new Error('The yard has no figure.');
     expect(buildingYears(plan, { ...spread.inputs, 'investment.item.yard.5': yard })).toEqual([0, 1, 2, 3, 4, 5]);
+  });
+});
+
+describe('the years of an outlet of residues', () => {
+  it('stand in the plan only where they are not all of them', () => {
+    const closing = withOutletYears(plan, 'landfill', { last: 6 });
+    expect(closing.outlets).toEqual([{ destination: 'landfill', first: 0, last: 6 }]);
+    expect(withOutletYears(closing, 'landfill', { last: plan.years }).outlets).toBeUndefined();
+  });
+
+  it('never end before they begin: whichever is moved past the other takes it along', () => {
+    const late = withOutletYears(withOutletYears(plan, 'landfill', { last: 6 }), 'landfill', { first: 8 });
+    expect(late.outlets).toEqual([{ destination: 'landfill', first: 8, last: 8 }]);
+    expect(withOutletYears(late, 'landfill', { last: 3 }).outlets).toEqual([
+      { destination: 'landfill', first: 3, last: 3 },
+    ]);
+  });
+
+  it('follow a plan of another length: what lasted to its end still does', () => {
+    const opening = withOutletYears(plan, 'scrap', { first: 4 });
+    expect(withYears(opening, 20).outlets).toEqual([{ destination: 'scrap', first: 4, last: 20 }]);
+    expect(withYears(withOutletYears(plan, 'landfill', { last: 6 }), 5).outlets).toBeUndefined();
+  });
+
+  it('are taken by the engine', () => {
+    const { ids } = taken(withOutletYears(plan, 'landfill', { last: 6 }));
+    expect(ids).toContain('residue.junk.to.incineration');
   });
 });

@@ -88,13 +88,10 @@ describe('what the results stand on', () => {
     expect(ratesSentence({ ...results, rates: still }, 'en')).toContain('inflation is nothing');
   });
 
-  it('names the price year, and that its prices are taken to hold when the plan begins', () => {
+  it('names the price year, also of a present value in nominal money', () => {
     expect(moneySentence(results.plan, '2024')).toBe('real, prices of 2024');
     expect(moneySentence({ ...results.plan, money: 'nominal' }, '2024')).toBe(
-      'nominal, money of each year; prices of 2024 are taken to hold in 2025',
-    );
-    expect(moneySentence({ ...results.plan, money: 'nominal' }, '2025')).toBe(
-      'nominal, money of each year, from prices of 2025',
+      'nominal, money of each year; the present value in money of 2024',
     );
   });
 

@@ -22,6 +22,42 @@ describe('values of single years', () => {
     }
   });
 
+  it('offer a share of residues where one is given or asked for, in years in which the engine takes it', () => {
+    const desk = new EngineDesk();
+    desk.answer('open', { text: planText });
+    const stem = 'residue.fine.to.boiler';
+    const closing = {
+      ...results.plan,
+      outlets: [
+        { destination: 'incineration', first: 0, last: 9 },
+        { destination: 'boiler', first: 3, last: 15 },
+      ],
+    };
+    desk.answer('structure', { edit: { kind: 'set investment', plan: closing } });
+    const planned = desk.answer('plan', {});
+    if (planned === null) throw new Error('There is no plan.');
+    expect(yearFigures(planned.results, 'EUR').map(({ id }) => id)).not.toContain(stem);
+
+    const row = yearFigures(planned.results, 'EUR', [stem]).find(({ id }) => id === stem);
+    expect(row?.figures.map((figure) => figure !== null)).toEqual(results.calendar.map((_, year) => year >= 3));
+    for (const year of [3, 15])
+      expect(desk.answer('change', { id: row?.figures[year]?.id ?? '', typed: '40' }).kind).toBe('case');
+    expect(desk.answer('change', { id: `investment.${stem}.2`, typed: '40' }).kind).toBe('refused');
+
+    const given = desk.answer('plan', {});
+    if (given === null) throw new Error('There is no plan.');
+    expect(yearFigures(given.results, 'EUR').map(({ id }) => id)).toContain(stem);
+  });
+
+  it('carry the ramp on from the fourth year of operation', () => {
+    const ramp = yearFigures(results, 'EUR').find(({ id }) => id === 'ramp');
+    expect(ramp?.figures.map((figure) => figure?.id ?? null).slice(4, 7)).toEqual([
+      null,
+      'investment.ramp.4',
+      'investment.ramp.5',
+    ]);
+  });
+
   it('name growth only of groups that the engine takes', () => {
     const desk = new EngineDesk();
     desk.answer('open', { text: planText });

@@ -172,7 +172,7 @@ describe('a present value', () => {
   it('is drawn over the years of the plan, and is no mean of them', () => {
     // The plan of the example has 15 years after year 0.
     expect(drawnWords(ofPlan, numbers)).toBe(
-      'years 0 to 15 of the plan; prices anew each year, 0.7 of a departure carried over; the rest once',
+      'years 0 to 15 of the plan; prices anew each year, 0.7 of a departure carried over; the rest once; each year taxed as if the years before had had its prices',
     );
     expect(drawnWords({ ...ofPlan, years: 1, drawn: [drawn('EUR/t', 'once')] }, numbers)).toBe(
       'everything drawn once for the plan',

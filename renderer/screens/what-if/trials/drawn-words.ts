@@ -1,4 +1,5 @@
 import type { TrialSummary } from '../../../../src/index.ts';
+import { taxOfYears } from '../../../../src/wording/drawing-phrase.ts';
 import { formatNumber } from '../../../../src/wording/number-format.ts';
 import type { NumberStyle } from '../../../numbers/number-style.ts';
 
@@ -25,7 +26,8 @@ function yearWords({ drawn: all, years, isPresentValue }: TrialSummary, numbers:
   const rest = yearly.length < drawn.length ? '; the rest once' : '';
   // Years of a plan are counted from 0.
   const whole = isPresentValue ? `years 0 to ${String(years - 1)} of the plan` : `mean of ${String(years)} years`;
-  return `${whole}; ${whoYearly(drawn, yearly, numbers)} anew each year, ${carried(yearly, numbers)}${rest}`;
+  const tax = isPresentValue ? `; ${taxOfYears}` : '';
+  return `${whole}; ${whoYearly(drawn, yearly, numbers)} anew each year, ${carried(yearly, numbers)}${rest}${tax}`;
 }
 
 /** "prices" where those drawn each year are all the prices there are and nothing else. */
