@@ -3,6 +3,7 @@ import { statementCsv } from '../report/statement-csv.ts';
 import { statementPage } from '../report/statement-page.ts';
 import { statementPlan } from '../workbook/statement-plan.ts';
 import { writeXlsx } from '../workbook/write-xlsx.ts';
+import { tieredPrices } from '../study/tiered-prices.ts';
 import { type Console, writeBytes } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 
@@ -19,10 +20,11 @@ export async function compareCase(console: Console, file: string, options: Compa
   const spread = spreadOf(open);
   if (options.csv !== undefined) writeBytes(options.csv, statementCsv(comparison, console.locale));
   if (options.workbook !== undefined) writeBytes(options.workbook, await writeXlsx(statementPlan(comparison, spread)));
+  const rests = () => sensitivity(open, spread.difference.perTonneId).rests;
   const warnings = spread.warnings.map(({ sentence, about }) => ({ sentence, about }));
   console.say(
     options.json === true
       ? `${JSON.stringify({ ...comparison, warnings }, null, 2)}\n`
-      : statementPage(comparison, spread, console.locale, sensitivity(open, spread.difference.perTonneId).rests),
+      : statementPage(comparison, spread, console.locale, rests(), tieredPrices(open)),
   );
 }

@@ -1,5 +1,5 @@
 import type { Comparison } from '../study/comparison.ts';
-import { wasteCodeCaution, wasteCodeText } from '../wording/waste-code-phrase.ts';
+import { wasteCodeCaution } from '../wording/waste-code-phrase.ts';
 import type { Cell, SheetPlan, WorkbookPlan } from './plan.ts';
 
 /** What a plan needs of the spread: what to look at. */
@@ -91,7 +91,7 @@ function quantities({ routes }: Comparison): SheetPlan {
       text(`${each.label}, as hauled`),
       quantity(each.wet),
       text('wet t/t'),
-      text(`Waste code ${wasteCodeText(each.wasteCode)}`),
+      text(each.wasteCode === '' ? 'Waste code: to be classified' : `Waste code ${each.wasteCode}`),
     ]),
     [],
   ]);

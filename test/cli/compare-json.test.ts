@@ -31,6 +31,7 @@ const promised: Shape = {
         {
           stream: 'text',
           label: 'text',
+          wasteCode: 'text',
           dry: 'number',
           wet: 'number',
           destination: [{ id: 'text', label: 'text', wet: 'number' }],
