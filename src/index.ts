@@ -54,7 +54,7 @@ export { changeScenario } from './study/scenarios/change-scenario.ts';
 export { type ScenarioColumn, type ScenarioTable, scenarioTable } from './study/scenarios/scenario-table.ts';
 export { ties } from './study/ties.ts';
 export { type MonthResults, monthResults } from './study/months/month-results.ts';
-export { type BadRow, type CellReading, readMonths } from './study/months/read-months.ts';
+export { type CellReading, readMonths } from './study/months/read-months.ts';
 export { usualMonthInputs } from './study/months/usual-month-inputs.ts';
 export type { PriceMonths } from './case/price-months.ts';
 export { type NamedSide, type WhatIfTable, whatIfTable } from './study/what-if-table.ts';

@@ -4,6 +4,7 @@ import { statementPage } from '../report/statement-page.ts';
 import { conditionPhrase } from '../wording/condition-phrase.ts';
 import { statementPlan } from '../workbook/statement-plan.ts';
 import { writeXlsx } from '../workbook/write-xlsx.ts';
+import { tieredPrices } from '../study/tiered-prices.ts';
 import { type Console, writeBytes } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { typedDay } from './today.ts';
@@ -29,6 +30,12 @@ export async function compareCase(console: Console, file: string, options: Compa
   console.say(
     options.json === true
       ? `${JSON.stringify({ condition: conditionPhrase(spread), ...comparison, sameProduct: spread.sameProduct, today, dates: datedInputs(open, today), warnings }, null, 2)}\n`
-      : statementPage(comparison, spread, console.locale, sensitivity(open, spread.difference.perTonneId).rests),
+      : statementPage(
+          comparison,
+          spread,
+          console.locale,
+          sensitivity(open, spread.difference.perTonneId).rests,
+          tieredPrices(open),
+        ),
   );
 }

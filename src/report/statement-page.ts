@@ -1,6 +1,7 @@
 import type { Comparison } from '../study/comparison.ts';
 import type { Sensitivity } from '../study/sensitivity.ts';
 import { headlined } from '../wording/condition-phrase.ts';
+import type { TieredPrice } from '../study/tiered-prices.ts';
 import { restsPhrase } from '../wording/rests-phrase.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import { unitLabel } from '../wording/unit-label.ts';
@@ -13,6 +14,7 @@ export function statementPage(
   spread: Spread,
   locale: string,
   rests: Sensitivity['rests'] | null = null,
+  tiered: readonly TieredPrice[] = [],
 ): string {
   return [
     heading(comparison, spread, locale),
@@ -22,7 +24,7 @@ export function statementPage(
       .join('\n'),
     notCompared(comparison, spread, locale),
     physical(comparison, locale),
-    tiers(comparison, locale),
+    tiers(tiered, locale),
     residues(comparison, locale),
     closing(spread),
   ]
@@ -132,9 +134,9 @@ function physical({ routes }: Comparison, locale: string): string {
 }
 
 /** What prices by tiers come to: the statement counts the average, one tonne more costs what the last does. */
-function tiers({ tieredPrices }: Comparison, locale: string): string {
+function tiers(tiered: readonly TieredPrice[], locale: string): string {
   const number = (value: number, decimals: number): string => formatNumber(value, { locale, decimals });
-  return tieredPrices
+  return tiered
     .map(
       ({ routeLabel, materialLabel, tonnage, tonnageUnit, average, marginal, priceUnit }) =>
         `Price tiers, ${routeLabel}: ${materialLabel}, ${number(tonnage, 0)} ${unitLabel(tonnageUnit)} at ${number(average, 2)} ${unitLabel(priceUnit)} on average; the last tonne costs ${number(marginal, 2)}.`,

@@ -1,9 +1,8 @@
 import { kindOfLines } from '../case/route-kind.ts';
 import { accountIdOf, accountPerYearIdOf, accounts } from '../paper/accounts.ts';
 import type { RouteModel } from '../paper/route.ts';
-import { type WasteCode, wasteCodeOf } from '../paper/waste-codes.ts';
+import { wasteCodeOf } from '../paper/waste-codes.ts';
 import type { OpenCase } from './open-case.ts';
-import { type TieredPrice, tieredPrices } from './tiered-prices.ts';
 import type { Values } from './values.ts';
 import { waterIdsOf } from './water-ids.ts';
 
@@ -44,7 +43,8 @@ export interface RouteComparison {
   readonly residues: readonly {
     readonly stream: string;
     readonly label: string;
-    readonly wasteCode: WasteCode | null;
+    /** "" where no code is usual and none is given. */
+    readonly wasteCode: string;
     readonly dry: number;
     readonly wet: number;
     readonly destination: readonly { readonly id: string; readonly label: string; readonly wet: number }[];
@@ -63,7 +63,6 @@ export interface Comparison {
   readonly currency: string;
   readonly priceYear: string;
   readonly routes: readonly RouteComparison[];
-  readonly tieredPrices: readonly TieredPrice[];
   /** Recovered less virgin, or whichever routes the case compares: the second less the first. */
   readonly difference: Money & {
     readonly base: string;
@@ -85,7 +84,6 @@ export function compare(open: OpenCase): Comparison {
     currency: content.currency,
     priceYear: content.priceYear,
     routes: model.routes.map((route) => routeComparison(open, route)),
-    tieredPrices: tieredPrices(open),
     difference: {
       base: baseId,
       with: withId,
@@ -116,6 +114,7 @@ function routeComparison({ content, values }: OpenCase, { plant, statement, resi
   const { id, label } = plant.route;
   const whole = money(values, statement.totalId, statement.totalPerYearId);
   const { freshId, effluentId } = waterIdsOf(plant.route);
+  const kind = kindOfLines(plant.route.lines, content.materials);
   return {
     id,
     label,
@@ -142,7 +141,7 @@ function routeComparison({ content, values }: OpenCase, { plant, statement, resi
     residues: residues.map((residue) => ({
       stream: residue.stream,
       label: residue.label,
-      wasteCode: wasteCodeOf(residue.stream, kindOfLines(plant.route.lines, content.materials), content.wasteCodes),
+      wasteCode: wasteCodeOf(residue.stream, kind, content.wasteCodes)?.code ?? '',
       dry: values.number(`${id}.residue.${residue.stream}.dry`),
       wet: values.number(`${id}.residue.${residue.stream}.wet`),
       destination: residue.parts.map((part) => ({

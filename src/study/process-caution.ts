@@ -31,7 +31,16 @@ export type ProcessCaution =
       readonly high: number;
     }
   | {
-      readonly kind: 'above limit' | 'below limit';
+      readonly kind: 'above limit';
+      readonly about: string;
+      readonly where: string;
+      readonly label: string;
+      readonly value: number;
+      readonly limit: number;
+      readonly unit: '%' | 'kg/t';
+    }
+  | {
+      readonly kind: 'below limit';
       readonly about: string;
       readonly where: string;
       readonly label: string;

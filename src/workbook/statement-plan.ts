@@ -1,5 +1,5 @@
 import type { Comparison } from '../study/comparison.ts';
-import { wasteCodeCaution, wasteCodeText } from '../wording/waste-code-phrase.ts';
+import { wasteCodeCaution } from '../wording/waste-code-phrase.ts';
 import type { ReconciledGroup } from '../study/trust/reconcile.ts';
 import { type Conditional, conditionPhrase } from '../wording/condition-phrase.ts';
 import { measuredSheet } from './measured-sheet.ts';
@@ -109,7 +109,7 @@ function quantities({ routes }: Comparison): SheetPlan {
       text(`${each.label}, as hauled`),
       quantity(each.wet),
       text('wet t/t'),
-      text(`Waste code ${wasteCodeText(each.wasteCode)}`),
+      text(each.wasteCode === '' ? 'Waste code: to be classified' : `Waste code ${each.wasteCode}`),
     ]),
     [],
   ]);

@@ -32,6 +32,7 @@ const promised: Shape = {
         {
           stream: 'text',
           label: 'text',
+          wasteCode: 'text',
           dry: 'number',
           wet: 'number',
           destination: [{ id: 'text', label: 'text', wet: 'number' }],

@@ -144,6 +144,22 @@ const everyKind: Told = {
     caution: { kind: 'above limit', ...place, label: 'Ash in the product', value: 12.5, limit: 10, unit: '%' },
     says: 'Mill, Line: ash in the product comes to 12.5 %; the limit set is 10.',
   },
+  'below limit': {
+    caution: { kind: 'below limit', ...place, label: 'Brightness of the stock', value: 68.66, limit: 70, unit: '%' },
+    says: 'Mill, Line: brightness of the stock comes to 68.7 %; the limit set is 70.',
+  },
+  'gross refining': {
+    caution: { kind: 'gross refining', ...place },
+    says: 'Mill, Line: only the whole draw of this refiner is known, not its net energy, so it adds nothing to strength.',
+  },
+  'beyond the tiers': {
+    caution: { kind: 'beyond the tiers', ...place, value: 1200, most: 1000, unit: 'bdt/a' },
+    says: 'Mill, Line: 1200 bdt/year is more than the price tiers hold, 1000. What is beyond them is priced like the last tier, which may be too little.',
+  },
+  'set aside': {
+    caution: { kind: 'set aside', about: 'x', label: 'Net price agreed', where: 'Paper', given: '-4' },
+    says: 'Net price agreed (Paper) is worked out while the case says so; the figure given for it, −4, stands aside.',
+  },
   'too wet to accept': {
     caution: { kind: 'too wet to accept', ...place, value: 26, limit: 25 },
     says: 'Mill, Line: moisture of 26 % is above 25 %, at which deliveries are refused.',

@@ -55,6 +55,10 @@ const everyKind: Told = {
     problem: { kind: 'unknown input', id: 'price.electricty', near: ['price.electricity'] },
     says: 'There is no input "price.electricty" in this case; near to it are "price.electricity".',
   },
+  'worked out': {
+    problem: { kind: 'worked out', id: 'material.occ.price' },
+    says: '"material.occ.price" is worked out in this case, from price tiers or from strength, and takes no figure, range or spread of its own.',
+  },
   'not a number': {
     problem: { kind: 'not a number', id: 'price.water', given: 'twelve' },
     says: 'price.water: "twelve" is not a number; write one such as 12.5, with a unit if you like.',

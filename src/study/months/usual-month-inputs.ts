@@ -12,12 +12,13 @@ export function usualMonthInputs({
     routes
       .map((route) => `${route}.bought.${material}`)
       .reduce((sum, id) => sum + (values.has(id) ? values.number(id) || 0 : 0), 0);
-  const [pulp, recovered] = [true, false].map((isVirgin) => {
+  const mostBought = (isVirgin: boolean): string | null => {
     const candidates = content.materials
       .filter(({ id, origin }) => (origin === 'virgin') === isVirgin && inputs.has(`material.${id}.price`))
       .map(({ id }) => ({ id, mass: bought(id) }))
       .toSorted((one, other) => other.mass - one.mass);
     return candidates[0] === undefined ? null : `material.${candidates[0].id}.price`;
-  });
-  return pulp == null || recovered == null ? null : { pulp, recovered };
+  };
+  const [pulp, recovered] = [mostBought(true), mostBought(false)];
+  return pulp === null || recovered === null ? null : { pulp, recovered };
 }

@@ -5,6 +5,7 @@ import { type OpenCase, changeInput, openCase } from '../../../src/study/open-ca
 import { statementPage } from '../../../src/report/statement-page.ts';
 import { spreadOf } from '../../../src/report/spread-view.ts';
 import { compare } from '../../../src/study/comparison.ts';
+import { tieredPrices } from '../../../src/study/tiered-prices.ts';
 import { cautionsOf } from '../../../src/study/warnings.ts';
 import { cautionSentence } from '../../../src/wording/caution-sentence.ts';
 import { valueOf } from '../../examples/demonstration.ts';
@@ -160,7 +161,7 @@ describe('a case that asks what-ifs about a price', () => {
 describe('the statement in the terminal', () => {
   test('tells the average and the price of the last tonne', () => {
     const open = buying('100000');
-    const page = statementPage(compare(open), spreadOf(open), 'en');
+    const page = statementPage(compare(open), spreadOf(open), 'en', null, tieredPrices(open));
 
     expect(page).toContain(
       'Price tiers, Mill: Paper, 100,000 t as received/year at 139.50 €/t as received on average; the last tonne costs 165.00.',
