@@ -18,7 +18,8 @@ const settings: PaperSettings = {
 };
 
 function factsOf(text: string): PaperFacts {
-  const opened = openCase(text);
+  // Few trials: what is printed of them is looked at, not how well they settle.
+  const opened = openCase(text.replace(/"trials": \d+/u, '"trials": 400'));
   if (!opened.ok) throw new Error('the example cannot be opened');
   return paperFacts(opened.value, settings.date);
 }
