@@ -2,7 +2,6 @@ import { type Quantity, constant, total } from '../kernel/expression/quantity.ts
 import { factor } from './catalogue.ts';
 import { plainFigure } from './figure.ts';
 import type { HeatSupply } from './heat-supply.ts';
-import type { Heat } from './heat.ts';
 import type { Plant } from './plant.ts';
 import type { Residues } from './residues.ts';
 import { type Sheet, notNegative } from './sheet.ts';
@@ -17,12 +16,12 @@ export function carbonLine(
   sheet: Sheet,
   { route }: Plant,
   supply: HeatSupply,
-  heat: Heat,
+  heatMade: Quantity,
   residues: Residues,
 ): LineSpec {
   const where = route.label;
   const scheme = sheet.case.carbonPrice ?? {};
-  const fromFuel = heat.total.minus(residues.heat).times(supply.carbon);
+  const fromFuel = heatMade.times(supply.carbon);
   const also = (wanted: boolean | undefined, cause: string): readonly Quantity[] =>
     wanted === true ? [sheet.graph.later(`${route.id}.footprint.${cause}`, 'kgCO2e/t')] : [];
   const priced = [

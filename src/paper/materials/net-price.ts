@@ -1,5 +1,5 @@
 import type { Material } from '../../case/case.ts';
-import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
+import type { Quantity } from '../../kernel/expression/quantity.ts';
 import { materialEntries } from '../catalogue.ts';
 import { type InputSpec, type Sheet, fraction, notNegative } from '../sheet.ts';
 import { type ContractTerms, contractPrice } from './contract-price.ts';
