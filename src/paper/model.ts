@@ -14,6 +14,7 @@ import { writeInvestment } from './investment/investment.ts';
 import { planSheet } from './investment/plan-sheet.ts';
 import { type LineResult, lineOf } from './line.ts';
 import { machineOf } from './machine.ts';
+import { writeMarginalPower } from './marginal-power.ts';
 import { nearest } from './nearest.ts';
 import type { Mill, Plant } from './plant.ts';
 import { type RouteModel, routeModel } from './route.ts';
@@ -54,6 +55,7 @@ export function buildModel(content: Case): Model {
     return supply === undefined ? [] : [routeModel(sheet, plantOf(sheet, route, mill), supply, prices)];
   });
   const difference = writeDifference(sheet, routes);
+  writeMarginalPower(sheet, prices);
   writeCarbonDifference(sheet);
   writePlan(sheet, mill, routes);
   const graph = sheet.graph.build();

@@ -3,6 +3,7 @@ import { type Quantity, constant, total } from '../kernel/expression/quantity.ts
 import type { Plant } from './plant.ts';
 import { type InputSpec, type Sheet, notNegative } from './sheet.ts';
 import type { LineSpec } from './statement-writer.ts';
+import { usedMaterials } from './used-materials.ts';
 
 /** What a pulp mill of one's own hands over with a bone-dry tonne of its pulp. */
 interface OwnMillSpecs {
@@ -13,9 +14,8 @@ interface OwnMillSpecs {
 
 /** For each virgin material that a route uses. Nothing is handed over until somebody says so. */
 export function ownMillSpecs(sheet: Sheet, route: Route): readonly OwnMillSpecs[] {
-  const used = new Set(route.lines.flatMap((line) => line.recipe.map(({ material }) => material)));
-  return sheet.case.materials
-    .filter(({ id, origin }) => origin === 'virgin' && used.has(id))
+  return usedMaterials(sheet, route)
+    .filter(({ origin }) => origin === 'virgin')
     .map(({ id, label }) => {
       const spec = (name: string, words: string, unit: string): InputSpec => ({
         id: `material.${id}.ownMill.${name}`,

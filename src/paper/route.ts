@@ -3,7 +3,8 @@ import type { Statement } from './accounts.ts';
 import { additiveUses } from './additives.ts';
 import { lostPower } from './back-pressure.ts';
 import { writeBoughtPower } from './bought-power.ts';
-import { carbonLine } from './carbon.ts';
+import { carbonLines } from './carbon.ts';
+import { certificateLine } from './certificates.ts';
 import { chemicalUses, dosesOf, mineralsInto } from './chemicals.ts';
 import { effluentOf } from './effluent.ts';
 import { electricityUse } from './electricity.ts';
@@ -17,6 +18,7 @@ import { wasteSums } from './footprint/waste-sums.ts';
 import { heatUse } from './heat.ts';
 import { loopConcentration } from './loop-concentration.ts';
 import { ownMillEnergy, ownMillLines } from './own-pulp-mill.ts';
+import { tiedUpLines } from './money-tied-up.ts';
 import type { Plant } from './plant.ts';
 import type { Prices } from './prices.ts';
 import { qualityOf } from './quality.ts';
@@ -135,8 +137,10 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
       note: 'Useful heat times the price of the heat it replaces, as a credit.',
     },
     ...ownMillLines(plant, ownMill, { heat: supply.price, electricity: prices.electricity }),
-    carbonLine(sheet, plant, supply, heatMade, residues),
+    ...certificateLine(sheet, plant),
+    ...carbonLines(sheet, plant, supply, heatMade, residues),
     ...fixedLines(sheet, plant),
+    ...tiedUpLines(sheet, plant),
   ];
   const { preparation, refining, machine } = electricity;
   const occasional = [pressing, lost].filter((each) => each !== null);

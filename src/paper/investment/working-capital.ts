@@ -1,6 +1,7 @@
 import { type Quantity, constant, total } from '../../kernel/expression/quantity.ts';
 import { type PlanSheet, planInput } from './plan-sheet.ts';
 import { unitOf } from './capital.ts';
+import { hasOwnStockDays, tiedUpIdOf, tiesUp } from '../money-tied-up.ts';
 
 /**
  * Money tied up in stocks, more by the project than by the base route, in money of the price year: days of pulp and of bales at what they
@@ -13,10 +14,16 @@ export function workingCapital(sheet: PlanSheet): Quantity {
   const pulp = more(sheet, true).times(days('pulp', 'Pulp in stock, days of use')).times(year);
   const bales = more(sheet, false).times(days('bales', 'Bales in stock, days of use')).times(year);
   const other = planInput(sheet, 'workingCapital', 'Other working capital', unitOf(sheet));
-  return sheet.sheet.define('investment.tiedUp', 'Working capital', 'EUR', total([pulp, bales, other], unitOf(sheet)), {
-    where: sheet.where,
-    note: 'Days of use of each kind of fibre, project less base, and other working capital.',
-  });
+  return sheet.sheet.define(
+    'investment.tiedUp',
+    'Working capital',
+    'EUR',
+    total([pulp, bales, other, ...ofMaterials(sheet)], unitOf(sheet)),
+    {
+      where: sheet.where,
+      note: 'Days of use of each kind of fibre, project less base, and other working capital.',
+    },
+  );
 }
 
 /** What fibre of a kind costs a year, project less base. */
@@ -27,8 +34,19 @@ function more({ sheet, base, project }: PlanSheet, isVirgin: boolean): Quantity 
     total(
       statement.lines
         .filter(({ account, key }) => account === 'fibre' && virgin.has(key) === isVirgin)
+        // A material with days of its own stands in the stock of its route already.
+        .filter(({ key }) => !hasOwnStockDays(sheet, key))
         .map(({ perYearId }) => sheet.graph.later(perYearId, unit)),
       unit,
     );
   return of(project).minus(of(base));
+}
+
+/** What materials with days of their own tie up, less what is owed to their suppliers, project less base. */
+function ofMaterials({ sheet, base, project }: PlanSheet): readonly Quantity[] {
+  const unit = sheet.case.currency;
+  const of = ({ plant: { route } }: PlanSheet['base'], kind: 'stock' | 'owed'): Quantity =>
+    tiesUp(sheet, route, kind) ? sheet.graph.later(tiedUpIdOf(route.id, kind), unit) : constant('0', unit);
+  const held = (route: PlanSheet['base']): Quantity => of(route, 'stock').minus(of(route, 'owed'));
+  return [held(project).minus(held(base))];
 }
