@@ -26,7 +26,7 @@ export const lostPowerIdOf = (routeId: string): string => `${routeId}.electricit
 /**
  * Steam that passes a turbine on its way to the machine makes power. What the boiler need not raise, since residues or a pulp mill give it
  * or since the route needs less than the base route, makes none, and that power is bought: sigma x heat / 0.0036 GJ per kWh. A route that
- * needs more heat makes more. Null where the mill has no such plant. The fuel that this power took is not counted as spared.
+ * needs more heat makes more. Null where the mill has no such plant. The fuel that this power takes is not counted.
  */
 export function lostPower(
   sheet: Sheet,
@@ -37,7 +37,7 @@ export function lostPower(
   const perHeat = powerLostPerHeat(sheet, route);
   const define = (name: string, label: string, unit: string, quantity: Quantity, note: string): Quantity =>
     sheet.define(`${route.id}.${name}`, label, unit, quantity, { where: route.label, note });
-  const label = 'Electricity, lost in back pressure';
+  const label = 'Electricity, less made in back pressure';
   if (perHeat === null)
     return define('electricity.backPressure', label, 'kWh/t', constant('0', 'kWh/t'), 'Its heat passes no turbine.');
   const displaced = define(
@@ -52,7 +52,7 @@ export function lostPower(
     label,
     'kWh/t',
     displaced.times(perHeat),
-    'Heat that makes no power times power to heat. The fuel that this power took is not counted as spared.',
+    'Heat that makes no power times power to heat; below nothing where the route makes more. The fuel that this power takes is not counted.',
   );
 }
 

@@ -17,7 +17,7 @@ export type EnergyUse =
   | 'paper machine'
   | 'effluent treatment'
   | 'rejects and sludge'
-  | 'lost in back pressure';
+  | 'less made in back pressure';
 
 const useOf: Readonly<Record<StageKind, EnergyUse>> = {
   'slushing pulper': 'pulp or slush',
@@ -53,13 +53,13 @@ export const energyUses: readonly EnergyUse[] = [
 ];
 
 /** What is told only where the case has it, in all routes alike. */
-export const occasionalUses: readonly EnergyUse[] = ['rejects and sludge', 'lost in back pressure'];
+export const occasionalUses: readonly EnergyUse[] = ['rejects and sludge', 'less made in back pressure'];
 
 /** Where the electricity or the heat of one use stands. */
 export function energyUseIdOf(routeId: string, what: 'electricity' | 'heat', use: EnergyUse): string {
   if (what === 'electricity' && use === 'paper machine') return `${routeId}.electricity.machine`;
   if (what === 'electricity' && use === 'rejects and sludge') return `${routeId}.electricity.residues`;
-  if (what === 'electricity' && use === 'lost in back pressure') return lostPowerIdOf(routeId);
+  if (what === 'electricity' && use === 'less made in back pressure') return lostPowerIdOf(routeId);
   if (what === 'electricity' && use === 'effluent treatment') return `${routeId}.electricity.effluent`;
   return `${routeId}.${what}.use.${use.replaceAll(' ', '-')}`;
 }
@@ -91,5 +91,5 @@ export function energyByUse(sheet: Sheet, { route, lines }: Plant): void {
     define('heat', use, heat, note);
   }
   if (pressesResidues(sheet)) define('heat', 'rejects and sludge', [], 'Pressing residues takes no heat.');
-  if (hasBackPressure(sheet)) define('heat', 'lost in back pressure', [], 'What is lost is power.');
+  if (hasBackPressure(sheet)) define('heat', 'less made in back pressure', [], 'What is lost is power.');
 }

@@ -83,7 +83,7 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
     power('refining', 'Refining', electricity.refining),
     power('machine', 'Paper machine', electricity.machine),
     ...(pressing === null ? [] : [power('residues', 'Rejects and sludge', pressing)]),
-    ...(lost === null ? [] : [power('backPressure', 'Lost in back pressure', lost)]),
+    ...(lost === null ? [] : [power('backPressure', 'Back-pressure power', lost)]),
     warmth('stock', 'Heating stock', heat.stock),
     warmth('dryers', 'Dryers', heat.dryers),
     warmth('other', 'Other heat', heat.other),

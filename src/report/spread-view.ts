@@ -5,6 +5,7 @@ import { Failure } from '../kernel/evaluate/failure.ts';
 import { nodeNamed } from '../kernel/graph/graph.ts';
 import { capitalStand } from '../study/before-new-plant.ts';
 import { checksOf } from '../study/checks.ts';
+import { marginalPower } from '../study/marginal-power.ts';
 import type { OpenCase } from '../study/open-case.ts';
 import { cautionsOf } from '../study/warnings.ts';
 import { cautionSentence } from '../wording/caution-sentence.ts';
@@ -28,6 +29,7 @@ export function spreadOf(open: OpenCase): Spread {
   const { baseId, withId, totalId, totalPerYearId } = model.difference;
   const base = routeHead(open, baseId);
   const head = routeHead(open, withId);
+  const atMargin = marginalPower(open);
   return {
     title: content.title,
     currency: content.currency,
@@ -36,6 +38,7 @@ export function spreadOf(open: OpenCase): Spread {
     base,
     with: head,
     difference: differenceAmount(open, { perTonneId: totalId, perYearId: totalPerYearId }, head.total, base.total),
+    atMarginalPower: atMargin === null ? null : wholeAmount(open, atMargin),
     capital: capitalStand(open),
     groups: ledger(open, base.total, head.total),
     // What cannot be worked out yet breaks no law: the gaps are told as warnings.

@@ -2,6 +2,7 @@ import { kindOfLines } from '../case/route-kind.ts';
 import { accountIdOf, accountPerYearIdOf, accounts } from '../paper/accounts.ts';
 import type { RouteModel } from '../paper/route.ts';
 import { type WasteCode, wasteCodeOf } from '../paper/waste-codes.ts';
+import { type MarginalPower, marginalPower } from './marginal-power.ts';
 import type { OpenCase } from './open-case.ts';
 import { type TieredPrice, tieredPrices } from './tiered-prices.ts';
 import type { Values } from './values.ts';
@@ -69,6 +70,8 @@ export interface Comparison {
     readonly base: string;
     readonly with: string;
     readonly accounts: readonly AccountMoney[];
+    /** Where the case has a marginal price of power: the same difference with its electricity at that price, beside the sum. */
+    readonly atMarginalPower?: MarginalPower;
   };
 }
 
@@ -76,6 +79,7 @@ export interface Comparison {
 export function compare(open: OpenCase): Comparison {
   const { content, model, values } = open;
   const { baseId, withId, totalId, totalPerYearId } = model.difference;
+  const atMargin = marginalPower(open);
   return {
     product: {
       name: content.product.name,
@@ -91,6 +95,7 @@ export function compare(open: OpenCase): Comparison {
       with: withId,
       ...money(values, totalId, totalPerYearId),
       accounts: accountMoney(values, 'difference'),
+      ...(atMargin === null ? {} : { atMarginalPower: atMargin }),
     },
   };
 }

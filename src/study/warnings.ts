@@ -1,4 +1,3 @@
-import type { Origin } from '../case/case.ts';
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import { nodeNamed } from '../kernel/graph/graph.ts';
@@ -9,6 +8,7 @@ import { type LimitReading, limitReadings } from './limits/limit-readings.ts';
 import { failureOrigin } from './failure-origin.ts';
 import { stageThatEmpties } from './emptied-line.ts';
 import type { OpenCase } from './open-case.ts';
+import { type PriceCaution, priceCautions } from './price-cautions.ts';
 import type { ProcessCaution } from './process-caution.ts';
 import { processCautions } from './process-cautions.ts';
 
@@ -16,12 +16,7 @@ import { processCautions } from './process-cautions.ts';
 export type Caution =
   | ProcessCaution
   | ClaimCaution
-  | {
-      readonly kind: 'list price';
-      readonly about: string;
-      readonly material: string;
-      readonly origin: Origin;
-    }
+  | PriceCaution
   | {
       readonly kind: 'unusual figure';
       readonly about: string;
@@ -67,7 +62,7 @@ export function cautionsOf(open: OpenCase): readonly Caution[] {
   return [
     ...gaps(open),
     ...failures(open),
-    ...listPrices(open),
+    ...priceCautions(open),
     ...newPlant(open),
     ...brokenLimits(open),
     ...noContingency(open),
@@ -151,21 +146,6 @@ function failures(open: OpenCase): readonly Caution[] {
       ...(emptiedBy === undefined ? {} : { emptiedBy }),
     };
   });
-}
-
-/** Pulp is quoted as list and recovered paper as traded: a list price without a discount flatters whatever it is compared with. */
-function listPrices({ content, model }: OpenCase): readonly Caution[] {
-  const used = new Set(
-    content.routes.flatMap((route) => route.lines.flatMap((line) => line.recipe.map((grade) => grade.material))),
-  );
-  return content.materials
-    .filter(
-      (material) =>
-        material.price.kind === 'list' &&
-        used.has(material.id) &&
-        !model.graph.positions.has(`material.${material.id}.discount`),
-    )
-    .map(({ id, label, origin }) => ({ kind: 'list price', about: `material.${id}.price`, material: label, origin }));
 }
 
 function unusualFigures({ model }: OpenCase): readonly Caution[] {
