@@ -48,6 +48,8 @@ export interface CarbonPriceScheme {
   readonly power?: boolean;
   /** Free allocation beyond what is needed is sold at the price. */
   readonly surplus?: boolean;
+  /** Cash, unless it is said: only what is emitted above the free allocation costs. Opportunity: all of it does, and the allocation is an income. */
+  readonly view?: 'cash' | 'opportunity';
 }
 
 export interface FootprintBasis {

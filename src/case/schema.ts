@@ -105,6 +105,7 @@ export const caseSchema = v.strictObject({
       ownLandfill: v.optional(v.boolean()),
       power: v.optional(v.boolean()),
       surplus: v.optional(v.boolean()),
+      view: v.optional(v.picklist(['cash', 'opportunity'])),
     }),
   ),
   basis: v.optional(

@@ -1,15 +1,22 @@
-import { spreadOf, unitLabel } from '../index.ts';
+import { type OpenCase, spreadOf, unitLabel } from '../index.ts';
 import { textTable } from '../report/text-table.ts';
+import type { FurtherFigure } from '../paper/sheet.ts';
 import type { Console } from './console.ts';
 import { type SetOptions, openWithSets } from './open-with-sets.ts';
 
 export interface InputsOptions extends SetOptions {
   readonly json?: boolean;
+  readonly further?: boolean;
 }
 
-/** Lists every input of a case. */
+/** Lists every input of a case, or the figures that it would take beside them. */
 export function listInputs(console: Console, file: string, options: InputsOptions): void {
-  const inputs = Object.values(spreadOf(openWithSets(file, options)).inputs);
+  const open = openWithSets(file, options);
+  if (options.further === true) {
+    listFurther(console, caseWideFirst(open), options.json === true);
+    return;
+  }
+  const inputs = Object.values(spreadOf(open).inputs);
   if (options.json === true) {
     console.say(`${JSON.stringify(inputs, null, 2)}\n`);
     return;
@@ -32,4 +39,25 @@ export function listInputs(console: Console, file: string, options: InputsOption
   console.say(
     `${textTable(columns, rows)}\n\n${String(inputs.length)} inputs, ${String(inputs.filter((input) => input.touched).length)} of them touched.\n`,
   );
+}
+
+/** Figures that count for nothing until they are given, by --set or in the window. */
+function listFurther(console: Console, further: readonly FurtherFigure[], asJson: boolean): void {
+  if (asJson) {
+    console.say(`${JSON.stringify(further, null, 2)}\n`);
+    return;
+  }
+  const columns = ['id', 'unit', 'label'].map((head) => ({ head, holds: 'words' as const }));
+  const rows = further.map(({ id, unit, label, where }) => [
+    id,
+    unitLabel(unit),
+    where === '' ? label : `${label} (${where})`,
+  ]);
+  console.say(`${textTable(columns, rows)}\n\n${String(further.length)} more figures can be given.\n`);
+}
+
+/** Stages take a figure for every component: those come last, and do not bury what belongs to the case. */
+function caseWideFirst({ content, model }: OpenCase): readonly FurtherFigure[] {
+  const isOfRoute = ({ id }: FurtherFigure): boolean => content.routes.some((route) => id.startsWith(`${route.id}.`));
+  return [...model.further.filter((each) => !isOfRoute(each)), ...model.further.filter(isOfRoute)];
 }

@@ -41,6 +41,7 @@ function program(console: Console): Command {
     .option('--workbook <file>', 'also write the statement as a workbook')
     .action((file: string, options: CompareOptions) => compareCase(console, file, options));
   withSets(root.command('inputs <case>').description('list every input with its value, range, source and status'))
+    .option('--further', 'list instead the figures that nobody gave and the case would take')
     .option('--json', 'print as JSON')
     .action((file: string, options: InputsOptions) => {
       listInputs(console, file, options);

@@ -1,6 +1,8 @@
 import { type Quantity, total } from '../kernel/expression/quantity.ts';
 import type { StageKind } from './catalogue.ts';
+import { hasBackPressure, lostPowerIdOf } from './back-pressure.ts';
 import type { Plant } from './plant.ts';
+import { pressesResidues } from './residue-power.ts';
 import type { Sheet } from './sheet.ts';
 
 /** What uses energy, in the words of the floor. */
@@ -13,7 +15,9 @@ export type EnergyUse =
   | 'bleach'
   | 'pumps and thickening'
   | 'paper machine'
-  | 'effluent treatment';
+  | 'effluent treatment'
+  | 'rejects and sludge'
+  | 'less made in back pressure';
 
 const useOf: Readonly<Record<StageKind, EnergyUse>> = {
   'slushing pulper': 'pulp or slush',
@@ -35,6 +39,7 @@ const useOf: Readonly<Record<StageKind, EnergyUse>> = {
   'bleaching tower': 'bleach',
 };
 
+/** What every case tells. */
 export const energyUses: readonly EnergyUse[] = [
   'pulp or slush',
   'clean and screen',
@@ -47,9 +52,14 @@ export const energyUses: readonly EnergyUse[] = [
   'effluent treatment',
 ];
 
+/** What is told only where the case has it, in all routes alike. */
+export const occasionalUses: readonly EnergyUse[] = ['rejects and sludge', 'less made in back pressure'];
+
 /** Where the electricity or the heat of one use stands. */
 export function energyUseIdOf(routeId: string, what: 'electricity' | 'heat', use: EnergyUse): string {
   if (what === 'electricity' && use === 'paper machine') return `${routeId}.electricity.machine`;
+  if (what === 'electricity' && use === 'rejects and sludge') return `${routeId}.electricity.residues`;
+  if (what === 'electricity' && use === 'less made in back pressure') return lostPowerIdOf(routeId);
   if (what === 'electricity' && use === 'effluent treatment') return `${routeId}.electricity.effluent`;
   return `${routeId}.${what}.use.${use.replaceAll(' ', '-')}`;
 }
@@ -80,4 +90,6 @@ export function energyByUse(sheet: Sheet, { route, lines }: Plant): void {
     define('electricity', use, power, note);
     define('heat', use, heat, note);
   }
+  if (pressesResidues(sheet)) define('heat', 'rejects and sludge', [], 'Pressing residues takes no heat.');
+  if (hasBackPressure(sheet)) define('heat', 'less made in back pressure', [], 'What is lost is power.');
 }

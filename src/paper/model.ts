@@ -14,11 +14,12 @@ import { writeInvestment } from './investment/investment.ts';
 import { planSheet } from './investment/plan-sheet.ts';
 import { type LineResult, lineOf } from './line.ts';
 import { machineOf } from './machine.ts';
+import { writeMarginalPower } from './marginal-power.ts';
 import { nearest } from './nearest.ts';
 import type { Mill, Plant } from './plant.ts';
 import { type RouteModel, routeModel } from './route.ts';
-import { Sheet, fraction, notNegative, positive } from './sheet.ts';
 import { serviceFromStrength, strengthOf } from './strength.ts';
+import { type FurtherFigure, Sheet, fraction, notNegative, positive } from './sheet.ts';
 
 /** A case turned into a calculation: the graph, and which of its quantities are what. */
 export interface Model {
@@ -33,6 +34,8 @@ export interface Model {
    * worked out; a missing one only fails what depends on it.
    */
   readonly problems: readonly Problem[];
+  /** Figures that could be given beside those it has. */
+  readonly further: readonly FurtherFigure[];
 }
 
 /** Writes the whole model of a case down once. Names that the program's lists do not hold must have been refused before. */
@@ -54,13 +57,22 @@ export function buildModel(content: Case): Model {
     return supply === undefined ? [] : [routeModel(sheet, plantOf(sheet, route, mill), supply, prices)];
   });
   const difference = writeDifference(sheet, routes);
+  writeMarginalPower(sheet, prices);
   writeCarbonDifference(sheet);
   writePlan(sheet, mill, routes);
   const graph = sheet.graph.build();
   const known = graph.inputs.map((input) => input.id);
   const unknown = sheet.unasked().map((id): Problem => ({ kind: 'unknown input', id, near: nearest(id, known) }));
   const { workedOut } = sheet;
-  return { case: content, graph, routes, difference, workedOut, problems: [...sheet.problems, ...unknown] };
+  return {
+    case: content,
+    graph,
+    routes,
+    difference,
+    workedOut,
+    problems: [...sheet.problems, ...unknown],
+    further: sheet.further(),
+  };
 }
 
 /** The plan to change from one route to another, where the case has one. */

@@ -1,7 +1,10 @@
 import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
 import type { Statement } from './accounts.ts';
 import { additiveUses } from './additives.ts';
-import { carbonLine } from './carbon.ts';
+import { lostPower } from './back-pressure.ts';
+import { writeBoughtPower } from './bought-power.ts';
+import { carbonLines } from './carbon.ts';
+import { certificateLine } from './certificates.ts';
 import { chemicalUses, dosesOf, mineralsInto } from './chemicals.ts';
 import { effluentOf } from './effluent.ts';
 import { electricityUse } from './electricity.ts';
@@ -15,10 +18,13 @@ import { wasteSums } from './footprint/waste-sums.ts';
 import { measuredSums } from './measured-sums.ts';
 import { heatUse } from './heat.ts';
 import { loopConcentration } from './loop-concentration.ts';
+import { ownMillEnergy, ownMillLines } from './own-pulp-mill.ts';
+import { tiedUpLines } from './money-tied-up.ts';
 import type { Plant } from './plant.ts';
 import type { Prices } from './prices.ts';
 import { qualityOf } from './quality.ts';
 import type { Residue } from './residue.ts';
+import { residuePower } from './residue-power.ts';
 import { residuesOf } from './residues.ts';
 import type { Sheet } from './sheet.ts';
 import { type LineSpec, writeStatement } from './statement-writer.ts';
@@ -44,6 +50,10 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
   qualityOf(sheet, plant);
   const doses = dosesOf(sheet, plant);
   const residues = residuesOf(sheet, plant, effluent, heat.total, mineralsInto(sheet, doses));
+  const ownMill = ownMillEnergy(sheet, plant, heat.total.minus(residues.heat));
+  const heatMade = heat.total.minus(residues.heat).minus(ownMill.heat);
+  const pressing = residuePower(sheet, plant, residues.streams);
+  const lost = lostPower(sheet, plant, { residues: residues.heat, ownMill: ownMill.heat });
   const polymer = total(
     residues.streams.map((each) => each.polymer),
     'kg/t',
@@ -73,6 +83,8 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
     power('preparation', 'Preparing stock', electricity.preparation),
     power('refining', 'Refining', electricity.refining),
     power('machine', 'Paper machine', electricity.machine),
+    ...(pressing === null ? [] : [power('residues', 'Rejects and sludge', pressing)]),
+    ...(lost === null ? [] : [power('backPressure', 'Back-pressure power', lost)]),
     warmth('stock', 'Heating stock', heat.stock),
     warmth('dryers', 'Dryers', heat.dryers),
     warmth('other', 'Other heat', heat.other),
@@ -125,22 +137,33 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
       driverId: `${route.id}.heat.fromResidues`,
       note: 'Useful heat times the price of the heat it replaces, as a credit.',
     },
-    carbonLine(sheet, plant, supply, heat, residues),
+    ...ownMillLines(plant, ownMill, { heat: supply.price, electricity: prices.electricity }),
+    ...certificateLine(sheet, plant),
+    ...carbonLines(sheet, plant, supply, heatMade, residues),
     ...fixedLines(sheet, plant),
+    ...tiedUpLines(sheet, plant),
   ];
   const { preparation, refining, machine } = electricity;
+  const occasional = [pressing, lost].filter((each) => each !== null);
   const treatment = sheet.graph.later(`${route.id}.electricity.effluent`, 'kWh/t');
   sheet.define(
     `${route.id}.electricity.total`,
     'Electricity needed',
     'kWh/t',
-    total([preparation, refining, machine, treatment], 'kWh/t'),
-    { where: route.label, note: 'Preparation, refining, machine and effluent treatment.' },
+    total([preparation, refining, machine, treatment, ...occasional], 'kWh/t'),
+    {
+      where: route.label,
+      note:
+        occasional.length === 0
+          ? 'Preparation, refining, machine and effluent treatment.'
+          : 'Preparation, refining, machine, effluent treatment, and what else the case has.',
+    },
   );
-  const causes = footprintOf(sheet, plant, { heat, residues, chemicals, additives });
+  writeBoughtPower(sheet, plant, ownMill);
+  const causes = footprintOf(sheet, plant, { heatMade, residues, chemicals, additives });
   energyByUse(sheet, plant);
   wasteSums(sheet, plant, residues.streams);
   measuredSums(sheet, plant, residues.streams);
-  residueChoices(sheet, plant, residues.streams, supply);
+  residueChoices(sheet, plant, residues.streams, { heat: supply.price, electricity: prices.electricity });
   return { plant, causes, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
 }

@@ -20,6 +20,14 @@ export interface InputSpec {
   readonly foreign?: boolean;
 }
 
+/** A figure that may be given, in the unit people write it in; where it belongs to, "" for the whole case. */
+export interface FurtherFigure {
+  readonly id: string;
+  readonly label: string;
+  readonly where: string;
+  readonly unit: string;
+}
+
 /** A share or a fraction of something: cannot be negative nor exceed the whole. */
 export const fraction: Bounds = { least: '0', most: '100' };
 export const notNegative: Bounds = { least: '0' };
@@ -36,6 +44,7 @@ export class Sheet {
   readonly #asked = new Set<string>();
   readonly #workedOut = new Map<string, { readonly quantity: Quantity; readonly note: string }>();
   readonly #standIns = new Map<string, Quantity>();
+  readonly #further = new Map<string, FurtherFigure>();
 
   constructor(content: Case) {
     this.case = content;
@@ -68,7 +77,12 @@ export class Sheet {
   }
 
   has(spec: InputSpec): boolean {
-    return spec.figure !== undefined || this.isGiven(spec.id);
+    const isThere = spec.figure !== undefined || this.isGiven(spec.id);
+    if (!isThere) {
+      const { id, label, where = '' } = spec;
+      this.#further.set(id, { id, label, where, unit: spec.entry ?? this.#unitOf(spec) });
+    }
+    return isThere;
   }
 
   isGiven(id: string): boolean {
@@ -97,6 +111,11 @@ export class Sheet {
 
   constant(digits: string, unit = '1'): Quantity {
     return constant(digits, this.#money(unit));
+  }
+
+  /** Figures that the model would take and nobody gave: nothing until they are. */
+  further(): readonly FurtherFigure[] {
+    return [...this.#further.values()].filter(({ id }) => !this.#asked.has(id));
   }
 
   /** Ids for which the case gives a figure although the model has no such input. */

@@ -24,6 +24,7 @@ export function explain(open: OpenCase, id: string, locale = 'en'): Explanation 
     exact: open.values.exact(id),
     failure: value instanceof Failure ? whyNot(graph, value) : null,
     note: nodeNamed(graph, id).declaration?.note ?? step.input?.note ?? '',
+    further: step.input === null ? [] : open.model.further.filter(({ where }) => where === step.where),
     ingredients: ingredients(graph, id).map((node) => stepOf(open, node, locale)),
     goesInto: madeOf(graph, id).map((node) => ({
       id: node.declaration?.id ?? '',

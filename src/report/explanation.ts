@@ -1,3 +1,4 @@
+import type { FurtherFigure } from '../paper/sheet.ts';
 import type { InputView } from './spread.ts';
 
 /** How one figure was worked out: its equation in words and in numbers, and what it is made of, step by step down to the inputs. */
@@ -17,6 +18,8 @@ export interface Explanation {
   /** "0.897319 ÷ 0.950655", digits enough to come true on a pocket calculator. */
   readonly numbers: string;
   readonly input: InputView | null;
+  /** For an input: figures that could be given beside it, of the same material, stage or route, or of the whole case. */
+  readonly further: readonly FurtherFigure[];
   /** Named quantities and inputs it is directly made of, each once. */
   readonly ingredients: readonly Ingredient[];
   /** What is directly made of it. */

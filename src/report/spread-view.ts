@@ -5,6 +5,7 @@ import { Failure } from '../kernel/evaluate/failure.ts';
 import { nodeNamed } from '../kernel/graph/graph.ts';
 import { capitalStand } from '../study/before-new-plant.ts';
 import { checksOf } from '../study/checks.ts';
+import { marginalPower } from '../study/marginal-power.ts';
 import type { OpenCase } from '../study/open-case.ts';
 import { sameProduct } from '../study/trust/same-product.ts';
 import { cautionsOf } from '../study/warnings.ts';
@@ -30,6 +31,7 @@ export function spreadOf(open: OpenCase, today: string | null = null): Spread {
   const { baseId, withId, totalId, totalPerYearId } = model.difference;
   const base = routeHead(open, baseId);
   const head = routeHead(open, withId);
+  const atMargin = marginalPower(open);
   return {
     title: content.title,
     currency: content.currency,
@@ -38,6 +40,7 @@ export function spreadOf(open: OpenCase, today: string | null = null): Spread {
     base,
     with: head,
     difference: differenceAmount(open, { perTonneId: totalId, perYearId: totalPerYearId }, head.total, base.total),
+    atMarginalPower: atMargin === null ? null : wholeAmount(open, atMargin),
     capital: capitalStand(open),
     sameProduct: sameProduct(open),
     sideBySide: sideBySide(open),

@@ -123,6 +123,8 @@ export interface Spread {
   readonly base: RouteHead;
   readonly with: RouteHead;
   readonly difference: Amount;
+  /** The same with its electricity at the marginal price in place of the average; null where the case has no marginal price. */
+  readonly atMarginalPower: Amount | null;
   /** How the capital of the recovered line stands in the difference: counted, left to the investment plan, or not entered by anybody. */
   readonly capital: CapitalStand;
   /** Whether the two routes make the same product, as far as anybody has said. */

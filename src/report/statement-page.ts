@@ -3,6 +3,7 @@ import type { Sensitivity } from '../study/sensitivity.ts';
 import { headlined } from '../wording/condition-phrase.ts';
 import type { TieredPrice } from '../study/tiered-prices.ts';
 import { restsPhrase } from '../wording/rests-phrase.ts';
+import { marginalPowerSentence } from '../wording/marginal-power-sentence.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import { unitLabel } from '../wording/unit-label.ts';
 import type { Amount, Spread, SpreadSide } from './spread.ts';
@@ -19,7 +20,7 @@ export function statementPage(
   return [
     heading(comparison, spread, locale),
     ledger(spread, locale),
-    [verdict(spread, locale), rests === null ? '' : restsSentence(rests, locale)]
+    [verdict(spread, locale), atMargin(comparison, spread, locale), rests === null ? '' : restsSentence(rests, locale)]
       .filter((part) => part !== '')
       .join('\n'),
     notCompared(comparison, spread, locale),
@@ -87,6 +88,13 @@ function verdict(spread: Spread, locale: string): string {
     spread,
     `${other.label} costs ${amount} ${currency} a tonne ${word} than ${base.label}: ${yearly} million a year.`,
   );
+}
+
+function atMargin({ difference }: Comparison, { base, with: other, currency }: Spread, locale: string): string {
+  const { atMarginalPower: found } = difference;
+  return found === undefined
+    ? ''
+    : marginalPowerSentence(found, { base: base.label, with: other.label, currency }, locale);
 }
 
 /** Routes of the case that stand on neither side of the ledger, with what they cost. */

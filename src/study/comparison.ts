@@ -2,6 +2,7 @@ import { kindOfLines } from '../case/route-kind.ts';
 import { accountIdOf, accountPerYearIdOf, accounts } from '../paper/accounts.ts';
 import type { RouteModel } from '../paper/route.ts';
 import { wasteCodeOf } from '../paper/waste-codes.ts';
+import { type MarginalPower, marginalPower } from './marginal-power.ts';
 import type { OpenCase } from './open-case.ts';
 import type { Values } from './values.ts';
 import { waterIdsOf } from './water-ids.ts';
@@ -68,6 +69,8 @@ export interface Comparison {
     readonly base: string;
     readonly with: string;
     readonly accounts: readonly AccountMoney[];
+    /** Where the case has a marginal price of power: the same difference with its electricity at that price, beside the sum. */
+    readonly atMarginalPower?: MarginalPower;
   };
 }
 
@@ -75,6 +78,7 @@ export interface Comparison {
 export function compare(open: OpenCase): Comparison {
   const { content, model, values } = open;
   const { baseId, withId, totalId, totalPerYearId } = model.difference;
+  const atMargin = marginalPower(open);
   return {
     product: {
       name: content.product.name,
@@ -89,6 +93,7 @@ export function compare(open: OpenCase): Comparison {
       with: withId,
       ...money(values, totalId, totalPerYearId),
       accounts: accountMoney(values, 'difference'),
+      ...(atMargin === null ? {} : { atMarginalPower: atMargin }),
     },
   };
 }

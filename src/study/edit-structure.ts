@@ -1,5 +1,6 @@
 import type { Case } from '../case/case.ts';
 import { setBasis } from '../case/edits/basis-edits.ts';
+import { setCarbonPrice } from '../case/edits/carbon-price-edits.ts';
 import type { Edit } from '../case/edits/edit.ts';
 import { setInvestment } from '../case/edits/investment-edits.ts';
 import { isWhatIfEdit, withWhatIf } from '../case/edits/what-if-edits.ts';
@@ -94,6 +95,8 @@ function edited(open: OpenCase, edit: Edit): Case {
       return setInvestment(content, edit.plan);
     case 'set waste code':
       return setWasteCode(content, edit.stream, edit.code);
+    case 'set carbon price':
+      return setCarbonPrice(content, edit.scheme);
     case 'set basis':
       return setBasis(content, edit.basis);
   }

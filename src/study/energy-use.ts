@@ -1,4 +1,4 @@
-import { type EnergyUse, energyUseIdOf, energyUses } from '../paper/energy-uses.ts';
+import { type EnergyUse, energyUseIdOf, energyUses, occasionalUses } from '../paper/energy-uses.ts';
 import type { OpenCase } from './open-case.ts';
 
 export { type EnergyUse, energyUses } from '../paper/energy-uses.ts';
@@ -14,7 +14,8 @@ export interface UsedEnergy {
 
 /** Electricity and heat of one route, by what uses them. Both add up to the route's totals. */
 export function energyByUse({ values }: OpenCase, routeId: string): readonly UsedEnergy[] {
-  return energyUses.map((use) => {
+  const told = occasionalUses.filter((use) => values.has(energyUseIdOf(routeId, 'heat', use)));
+  return [...energyUses, ...told].map((use) => {
     const electricityId = energyUseIdOf(routeId, 'electricity', use);
     const heatId = energyUseIdOf(routeId, 'heat', use);
     return {

@@ -139,6 +139,8 @@ export interface Footprint {
     readonly allocation: 'cut-off';
     readonly attribution: string;
   };
+  /** How free allocation is seen in the statements; null where no route has any. */
+  readonly allocationView: 'cash' | 'opportunity' | null;
   readonly routes: readonly RouteFootprint[];
   readonly difference: {
     readonly base: string;

@@ -16,6 +16,7 @@ export function footprint(open: OpenCase): Footprint {
     currency: content.currency,
     tonnesPerYear: values.number('product.tonnes'),
     basis: { ...basisOf(content.basis), allocation: 'cut-off', attribution: gridAttribution },
+    allocationView: allocationView(open),
     routes,
     difference: {
       base,
@@ -31,4 +32,10 @@ export function footprint(open: OpenCase): Footprint {
       marginalPower: namedAmount(open, marginalPowerId),
     },
   };
+}
+
+function allocationView({ content, values }: OpenCase): Footprint['allocationView'] {
+  const ids = ['carbon.freeAllocation', ...content.routes.map(({ id }) => `${id}.freeAllocation`)];
+  const isAny = ids.some((id) => values.has(id) && values.number(id) > 0);
+  return isAny ? (content.carbonPrice?.view ?? 'cash') : null;
 }

@@ -1,4 +1,3 @@
-import type { Origin } from '../case/case.ts';
 import { Decimal } from '../kernel/evaluate/decimal-settings.ts';
 import { Failure, type Reason } from '../kernel/evaluate/failure.ts';
 import { nodeNamed } from '../kernel/graph/graph.ts';
@@ -9,6 +8,7 @@ import { type LimitReading, limitReadings } from './limits/limit-readings.ts';
 import { failureOrigin } from './failure-origin.ts';
 import { stageThatEmpties } from './emptied-line.ts';
 import type { OpenCase } from './open-case.ts';
+import { type PriceCaution, priceCautions } from './price-cautions.ts';
 import type { ProcessCaution } from './process-caution.ts';
 import { processCautions } from './process-cautions.ts';
 import { type FreshnessCaution, freshnessCautions } from './trust/freshness-cautions.ts';
@@ -19,13 +19,8 @@ export type Caution =
   | ProcessCaution
   | ClaimCaution
   | FreshnessCaution
+  | PriceCaution
   | { readonly kind: 'wide gap'; readonly about: string; readonly row: ReconciledRow; readonly actual: ComparedActual }
-  | {
-      readonly kind: 'list price';
-      readonly about: string;
-      readonly material: string;
-      readonly origin: Origin;
-    }
   | {
       readonly kind: 'unusual figure';
       readonly about: string;
@@ -72,7 +67,7 @@ export function cautionsOf(open: OpenCase, today: string | null = null): readonl
   return [
     ...gaps(open),
     ...failures(open),
-    ...listPrices(open),
+    ...priceCautions(open),
     ...freshnessCautions(open, today),
     ...wideGaps(open),
     ...newPlant(open),
@@ -167,21 +162,6 @@ function failures(open: OpenCase): readonly Caution[] {
       ...(emptiedBy === undefined ? {} : { emptiedBy }),
     };
   });
-}
-
-/** Pulp is quoted as list and recovered paper as traded: a list price without a discount flatters whatever it is compared with. */
-function listPrices({ content, model }: OpenCase): readonly Caution[] {
-  const used = new Set(
-    content.routes.flatMap((route) => route.lines.flatMap((line) => line.recipe.map((grade) => grade.material))),
-  );
-  return content.materials
-    .filter(
-      (material) =>
-        material.price.kind === 'list' &&
-        used.has(material.id) &&
-        !model.graph.positions.has(`material.${material.id}.discount`),
-    )
-    .map(({ id, label, origin }) => ({ kind: 'list price', about: `material.${id}.price`, material: label, origin }));
 }
 
 function unusualFigures({ model }: OpenCase): readonly Caution[] {

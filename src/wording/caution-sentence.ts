@@ -30,6 +30,8 @@ export function cautionSentence(caution: Caution): string {
     }
     case 'set aside':
       return `${placed(caution)} is worked out while the case says so; the figure given for it, ${trueMinus(caution.given)}, stands aside.`;
+    case 'freight by load':
+      return `${caution.material}: freight is worked out by the load, so the freight given by the tonne, ${trueMinus(caution.given)}, counts for nothing.`;
     case 'no contingency':
       return 'The investment plan has no contingency: it takes its estimate for what will be spent. A usual allowance depends on how far the estimate has been worked out.';
     case 'not all written off':

@@ -12,6 +12,10 @@ const place = { about: 'x', where: 'Mill, Line' };
 
 /** One of every kind: a kind that is missing here does not compile. */
 const everyKind: Told = {
+  'freight by load': {
+    caution: { kind: 'freight by load', about: 'x', material: 'Kraft', given: '35' },
+    says: 'Kraft: freight is worked out by the load, so the freight given by the tonne, 35, counts for nothing.',
+  },
   'list price': {
     caution: { kind: 'list price', about: 'material.bskp.price', material: 'Softwood kraft', origin: 'virgin' },
     says: 'Softwood kraft: a list price without a discount. Recovered paper is quoted as traded, so a list price makes the other route look cheaper than it is.',

@@ -1,11 +1,5 @@
 import type { InputView, StageBalance } from '../../../src/index.ts';
-
-/** A figure that a stage can have and has not: its id, what it says, and what a slot for it looks like. */
-export interface MissingFigure {
-  readonly id: string;
-  readonly label: string;
-  readonly unit: string;
-}
+import type { MissingFigure } from '../../fields/blank-input.ts';
 
 /** What can be given for components that have no figure: a share that leaves, a quotient, a passage with the water. */
 export function missingFigures(stage: StageBalance, inputs: readonly InputView[]): readonly MissingFigure[] {

@@ -1,6 +1,6 @@
 import { gainIdOf, type InputView, referenceIndexIdOf, strengthProperties } from '../../../src/index.ts';
 import type { RouteOutline } from '../../engine/route-outline.ts';
-import type { MissingFigure } from './missing-figures.ts';
+import type { MissingFigure } from '../../fields/blank-input.ts';
 
 type Inputs = Readonly<Record<string, InputView>>;
 

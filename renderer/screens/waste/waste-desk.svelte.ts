@@ -64,6 +64,14 @@ export class WasteDesk {
     if (answer !== null) this.#answer = answer;
   }
 
+  /** Cash is what holds unless the case says otherwise: null takes the choice away. */
+  async setAllocationView(view: 'opportunity' | null): Promise<void> {
+    this.#refusal = await this.#book.session.rebuild(
+      { kind: 'set carbon price', scheme: { view } },
+      'How free allocation is seen',
+    );
+  }
+
   async setBasis(basis: BasisOptions, what: string): Promise<void> {
     this.#chosen = [...this.#chosen, ...Object.keys(basis)];
     this.#refusal = await this.#book.session.rebuild({ kind: 'set basis', basis }, what);

@@ -1,4 +1,4 @@
-import type { FootprintBasis, Route, Stage } from '../case.ts';
+import type { CarbonPriceScheme, FootprintBasis, Route, Stage } from '../case.ts';
 import type { InvestmentPlan } from '../investment-plan.ts';
 import type { TrustEdit } from './trust-edits.ts';
 import type { WhatIfEdit } from './what-if-edits.ts';
@@ -49,9 +49,13 @@ export type Edit =
   | { readonly kind: 'set investment'; readonly plan: InvestmentPlan | null }
   /** Gives a residue stream another waste code than usual; null goes back to the usual one. */
   | { readonly kind: 'set waste code'; readonly stream: string; readonly code: string | null }
+  /** Changes what the price of carbon is paid on, and how free allocation is seen; an option given as null is left out again. */
+  | { readonly kind: 'set carbon price'; readonly scheme: CarbonPriceOptions }
   /** Changes what the footprint rests on; an option given as null goes back to the usual one. */
   | { readonly kind: 'set basis'; readonly basis: BasisOptions };
 
 export type StageOptions = { readonly [Key in Exclude<keyof Stage, 'id'>]?: Stage[Key] | null };
 
 export type BasisOptions = { readonly [Key in keyof FootprintBasis]?: FootprintBasis[Key] | null };
+
+export type CarbonPriceOptions = { readonly [Key in keyof CarbonPriceScheme]?: CarbonPriceScheme[Key] | null };

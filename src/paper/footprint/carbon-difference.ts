@@ -1,4 +1,5 @@
 import type { Quantity } from '../../kernel/expression/quantity.ts';
+import { boughtPower } from '../bought-power.ts';
 import { marginalGridFactor } from '../carbon-factors.ts';
 import type { Sheet } from '../sheet.ts';
 import { basisOf } from './basis.ts';
@@ -26,7 +27,7 @@ export function writeCarbonDifference(sheet: Sheet): void {
   const label = 'Grid electricity, marginal: the effect of a change only';
   const marginal =
     figure === undefined ? marginalGiven(sheet, label) : factorInput(sheet, 'carbon.gridMarginal', label, figure);
-  const used = (routeId: string) => sheet.graph.later(`${routeId}.electricity.total`, 'kWh/t');
+  const used = (routeId: string) => boughtPower(sheet, routeId);
   sheet.define(
     marginalPowerId,
     'What the difference in power moves on the grid',

@@ -1,4 +1,5 @@
 import type { Quantity } from '../../kernel/expression/quantity.ts';
+import { boughtPower } from '../bought-power.ts';
 import { type CarbonFigure, gridFactor } from '../carbon-factors.ts';
 import type { Plant } from '../plant.ts';
 import type { Sheet } from '../sheet.ts';
@@ -28,7 +29,7 @@ export function contractPower(sheet: Sheet, { route }: Plant): Quantity | null {
     contractPowerIdOf(route.id),
     'Bought power, by contract',
     'kgCO2e/t',
-    sheet.graph.later(`${route.id}.electricity.total`, 'kWh/t').times(factor),
+    boughtPower(sheet, route.id).times(factor),
     { where: route.label, note: 'Market-based, beside the sum.' },
   );
 }

@@ -1,8 +1,7 @@
 import type { Quantity } from '../../kernel/expression/quantity.ts';
+import { boughtPower } from '../bought-power.ts';
 import { carbonFactor } from '../carbon-factors.ts';
-import type { Heat } from '../heat.ts';
 import type { Plant } from '../plant.ts';
-import type { Residues } from '../residues.ts';
 import type { Sheet } from '../sheet.ts';
 import { basisOf } from './basis.ts';
 import type { Cause } from './cause.ts';
@@ -13,8 +12,7 @@ import { factorInput } from './factor-input.ts';
  * Fuel of the own boiler is scope 1 and its supply scope 3; bought heat and power are scope 2, losses and supply of power scope 3. Heat is
  * either made or bought, never both, and heat from residues has taken its place before.
  */
-export function energyCauses(sheet: Sheet, plant: Plant, heat: Heat, residues: Residues): readonly Cause[] {
-  const made = heat.total.minus(residues.heat);
+export function energyCauses(sheet: Sheet, plant: Plant, made: Quantity): readonly Cause[] {
   const own = plant.route.heat === 'own boiler';
   return [...(own ? fuelCauses(sheet, plant, made) : boughtHeat(sheet, made)), ...powerCauses(sheet, plant)];
 }
@@ -88,7 +86,7 @@ function boughtHeat(sheet: Sheet, bought: Quantity): readonly Cause[] {
 /** By location: the average of the grid. A contract stands beside (contract-power.ts), never in the sum. */
 function powerCauses(sheet: Sheet, { route }: Plant): readonly Cause[] {
   const { grid } = basisOf(sheet.case.basis);
-  const used = sheet.graph.later(`${route.id}.electricity.total`, 'kWh/t');
+  const used = boughtPower(sheet, route.id);
   const average = factorInput(sheet, 'carbon.grid', 'Grid electricity, average by location', averageOf(grid));
   const supply = factorInput(
     sheet,

@@ -1,7 +1,6 @@
 import { type Quantity, total } from '../../kernel/expression/quantity.ts';
 import type { AdditiveUse } from '../additives.ts';
 import type { ChemicalUse } from '../chemicals.ts';
-import type { Heat } from '../heat.ts';
 import type { Plant } from '../plant.ts';
 import type { Residues } from '../residues.ts';
 import type { Sheet } from '../sheet.ts';
@@ -28,7 +27,8 @@ export function footprintOf(
   sheet: Sheet,
   plant: Plant,
   parts: {
-    readonly heat: Heat;
+    /** Useful heat that the boiler raises from fuel, or that is bought, GJ/t. */
+    readonly heatMade: Quantity;
     readonly residues: Residues;
     readonly chemicals: readonly ChemicalUse[];
     readonly additives: readonly AdditiveUse[];
@@ -36,7 +36,7 @@ export function footprintOf(
 ): readonly ReportedCause[] {
   const { route } = plant;
   const causes = [
-    ...energyCauses(sheet, plant, parts.heat, parts.residues),
+    ...energyCauses(sheet, plant, parts.heatMade),
     ...materialCauses(sheet, plant, parts.chemicals, parts.additives),
     ...wasteCauses(sheet, plant, parts.residues),
   ];

@@ -1,6 +1,6 @@
 import { type Quantity, total } from '../../kernel/expression/quantity.ts';
+import { powerLostPerHeat } from '../back-pressure.ts';
 import { carbonFactor } from '../carbon-factors.ts';
-import type { HeatSupply } from '../heat-supply.ts';
 import type { Plant } from '../plant.ts';
 import type { Residue } from '../residue.ts';
 import type { Sheet } from '../sheet.ts';
@@ -15,8 +15,15 @@ export const streamCarbonIdOf = (routeId: string, stream: string): string => `${
  * What the way of each stream costs and what it emits, so that another way can be weighed against it. Ash that is left of what is
  * burned is a stream of its own, and the price of carbon stands in the statement alone.
  */
-export function residueChoices(sheet: Sheet, plant: Plant, streams: readonly Residue[], supply: HeatSupply): void {
+export function residueChoices(
+  sheet: Sheet,
+  plant: Plant,
+  streams: readonly Residue[],
+  prices: { readonly heat: Quantity; readonly electricity: Quantity },
+): void {
   const { route } = plant;
+  const lost = powerLostPerHeat(sheet, route);
+  const worth = lost === null ? prices.heat : prices.heat.minus(lost.times(prices.electricity));
   for (const residue of streams) {
     const { stream, label, parts } = residue;
     const isBurned = parts.some(({ destination }) => destination.kind === 'own boiler');
@@ -30,7 +37,7 @@ export function residueChoices(sheet: Sheet, plant: Plant, streams: readonly Res
       streamCostIdOf(route.id, stream),
       `${label}, cost of its way`,
       'EUR/t',
-      heat === null ? paid : paid.minus(heat.times(supply.price)),
+      heat === null ? paid : paid.minus(heat.times(worth)),
       {
         where: route.label,
         note: 'Haulage, gate fee and tax, less what is sold and the fuel that its heat spares.',
@@ -63,7 +70,7 @@ function emitted(sheet: Sheet, residue: Residue): Quantity {
   return total(parts, 'kgCO2e/t');
 }
 
-/** Carbon of the heat that residues take the place of, kgCO2e/t: fuel and its supply, or heat bought. */
+/** Carbon of the heat that residues take the place of, kgCO2e/t: fuel and its supply, less that of power lost with it, or heat bought. */
 function spared(sheet: Sheet, { route }: Plant, heat: Quantity): Quantity {
   if (route.heat === 'bought heat')
     return heat.times(factorInput(sheet, 'carbon.boughtHeat', 'Bought heat', carbonFactor('heat.bought')));
@@ -71,5 +78,12 @@ function spared(sheet: Sheet, { route }: Plant, heat: Quantity): Quantity {
     [sheet.graph.later('carbon.fuel', 'kgCO2e/GJ'), sheet.graph.later('carbon.fuelUpstream', 'kgCO2e/GJ')],
     'kgCO2e/GJ',
   );
-  return heat.dividedBy(sheet.graph.later('boiler.efficiency', '1')).times(ofFuel);
+  const fuel = heat.dividedBy(sheet.graph.later('boiler.efficiency', '1')).times(ofFuel);
+  const lost = powerLostPerHeat(sheet, route);
+  if (lost === null) return fuel;
+  const ofPower = total(
+    [sheet.graph.later('carbon.grid', 'kgCO2e/kWh'), sheet.graph.later('carbon.gridUpstream', 'kgCO2e/kWh')],
+    'kgCO2e/kWh',
+  );
+  return fuel.minus(heat.times(lost).times(ofPower));
 }

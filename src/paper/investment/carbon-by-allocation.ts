@@ -1,4 +1,5 @@
 import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
+import { countsSurplus, freeAllocationIdOf } from '../free-allocation.ts';
 import type { ByYear } from './by-year.ts';
 import { type PlanSheet, yearInput } from './plan-sheet.ts';
 
@@ -30,9 +31,9 @@ export function carbonCostOf(
   const later = (id: string, unit: string): Quantity => sheet.graph.later(id, unit);
   const today = later(`${plant.route.id}.carbon.priced`, 'kgCO2e/t');
   const priced = more === undefined ? today : today.plus(more);
-  const free = later(`${plant.route.id}.freeAllocation`, 'kgCO2e/t');
+  const free = later(freeAllocationIdOf(sheet, plant.route), 'kgCO2e/t');
   const owed = priced.minus(scale === null ? free : free.times(scale));
-  const payable = sheet.case.carbonPrice?.surplus === true ? owed : owed.greaterOf(constant('0', 'kgCO2e/t'));
+  const payable = countsSurplus(sheet) ? owed : owed.greaterOf(constant('0', 'kgCO2e/t'));
   const price = later('price.carbon', `${sheet.case.currency}/tCO2e`);
   return payable.times(constant('0.001', 'tCO2e/kgCO2e')).times(price).times(mill.tonnes);
 }

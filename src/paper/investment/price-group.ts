@@ -45,6 +45,9 @@ const ofLine: ReadonlyMap<string, PriceGroup> = new Map([
   ['water.treatment', 'power'],
   ['residues.landfillTax', 'landfillTax'],
   ['credits.energy', 'heat'],
+  ['credits.ownMillHeat', 'heat'],
+  ['credits.ownMillPower', 'power'],
+  ['credits.certificates', 'other'],
 ]);
 
 /** The group whose price a line of the statement follows. The key of a fibre line is its material. */

@@ -3,6 +3,7 @@ import { type ByYear, eachYearOnce, sumOf } from './by-year.ts';
 import { type PlanSheet, planInput } from './plan-sheet.ts';
 import type { Running } from './running.ts';
 import { unitOf } from './capital.ts';
+import { hasOwnStockDays, tiedUpIdOf, tiesUp } from '../money-tied-up.ts';
 
 /**
  * Money tied up in stocks, more by the project than by the base route: days of pulp and of bales at what they cost ex works, and what else
@@ -18,10 +19,16 @@ export function workingCapital(sheet: PlanSheet, { begun }: Running): ByYear {
   const pulp = more(sheet, true).times(days('pulp', 'Pulp in stock, days of use')).times(year);
   const bales = more(sheet, false).times(days('bales', 'Bales in stock, days of use')).times(year);
   const other = planInput(sheet, 'workingCapital', 'Other working capital', unitOf(sheet));
-  const stocks = sheet.sheet.define('investment.stocks', 'Stocks of fibre', 'EUR', pulp.plus(bales), {
-    where: sheet.where,
-    note: 'Days of use of each kind of fibre, project less base.',
-  });
+  const stocks = sheet.sheet.define(
+    'investment.stocks',
+    'Stocks of fibre',
+    'EUR',
+    total([pulp, bales, ...ofMaterials(sheet)], unitOf(sheet)),
+    {
+      where: sheet.where,
+      note: 'Days of use of each kind of fibre, project less base.',
+    },
+  );
   sheet.sheet.define('investment.tiedUp', 'Working capital', 'EUR', stocks.plus(other), {
     where: sheet.where,
     note: 'Stocks of fibre and other working capital, in money of the price year.',
@@ -57,8 +64,19 @@ function more({ sheet, base, project }: PlanSheet, isVirgin: boolean): Quantity 
     total(
       statement.lines
         .filter(({ account, key }) => account === 'fibre' && virgin.has(key) === isVirgin)
+        // A material with days of its own stands in the stock of its route already.
+        .filter(({ key }) => !hasOwnStockDays(sheet, key))
         .map(({ perYearId }) => sheet.graph.later(perYearId, unit)),
       unit,
     );
   return of(project).minus(of(base));
+}
+
+/** What materials with days of their own tie up, less what is owed to their suppliers, project less base. */
+function ofMaterials({ sheet, base, project }: PlanSheet): readonly Quantity[] {
+  const unit = sheet.case.currency;
+  const of = ({ plant: { route } }: PlanSheet['base'], kind: 'stock' | 'owed'): Quantity =>
+    tiesUp(sheet, route, kind) ? sheet.graph.later(tiedUpIdOf(route.id, kind), unit) : constant('0', unit);
+  const held = (route: PlanSheet['base']): Quantity => of(route, 'stock').minus(of(route, 'owed'));
+  return [held(project).minus(held(base))];
 }

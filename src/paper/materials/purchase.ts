@@ -2,10 +2,10 @@ import type { Material } from '../../case/case.ts';
 import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
 import { materialEntries } from '../catalogue.ts';
 import type { Flow } from '../components.ts';
-import { plainFigure } from '../figure.ts';
-import { type Sheet, fraction, notNegative } from '../sheet.ts';
-import { averagePriceIdOf } from './price-ids.ts';
-import { type PriceTier, leadingBuyer, priceTiersOf } from './price-tiers.ts';
+import { type Sheet, fraction } from '../sheet.ts';
+import { inboundFreight } from './inbound-freight.ts';
+import { foreignCurrency, netPrice } from './net-price.ts';
+import type { PriceTier } from './price-tiers.ts';
 import { metricTonneOf, metricWorth, tonneOf } from './price-unit.ts';
 import { moistureLimitOf, payableShare, usableShare } from './settlement.ts';
 
@@ -78,84 +78,11 @@ export function purchaseOf(sheet: Sheet, material: Material, composition: Flow):
       note: 'Net price times the payable tonnes per bone-dry tonne.',
     },
   );
-  const perReceived = (what: string, label: string) =>
-    sheet.input({
-      id: `${id}.${what}`,
-      label,
-      where,
-      unit: 'EUR/t-ar',
-      figure: plainFigure('0', '0', '60', 'EUR/t-ar', 'none', 'none entered'),
-      allowed: notNegative,
-    });
-  const carriage = perReceived('freight', 'Inbound freight').plus(perReceived('handling', 'Handling'));
-  const freight = sheet.define(
-    `${id}.freightCost`,
-    'Freight and handling per bone-dry tonne',
-    'EUR/bdt',
-    carriage.times(received),
-    {
-      where,
-      note: 'Freight and handling are charged per tonne as received, whatever the basis of the price.',
-    },
-  );
+  const { freight, freightInput } = inboundFreight(sheet, material, received);
   const basis = metricTonneOf(material.price);
   const tonnesPerDry = tonnesPerDryOf(material, received);
-  const inputs = { priceInput: `${id}.price`, freightInput: `${id}.freight` };
+  const inputs = { priceInput: `${id}.price`, freightInput };
   return { moisture, received, price, freight, ...inputs, tiers, basis, priceUnit, tonnesPerDry, costAt };
-}
-
-/** Pulp is published as list, recovered paper as traded: only net prices can be compared. net = list x (1 - discount) - rebate. */
-function netPrice(
-  sheet: Sheet,
-  material: Material,
-): {
-  readonly net: Quantity;
-  readonly unit: string;
-  readonly tiers: readonly PriceTier[];
-  readonly netOf: (asked: Quantity) => Quantity;
-} {
-  const id = `material.${material.id}`;
-  const where = material.label;
-  const abroad = foreignCurrency(sheet, material);
-  const foreign = abroad !== null;
-  const unit = `${abroad ?? 'EUR'}/${tonneOf(material.price)}`;
-  const entry = material.like === undefined ? undefined : materialEntries.get(material.like);
-  const sameBasis =
-    entry !== undefined && entry.priceBasis === material.price.basis && !foreign && material.price.ton === undefined;
-  const label = priceLabels[material.price.kind];
-  const tiers = priceTiersOf(sheet, material, { unit, basis: metricTonneOf(material.price), foreign });
-  const buyer = leadingBuyer(sheet.case, material.id);
-  const [first] = tiers;
-  if (first !== undefined)
-    sheet.workOut(
-      `${id}.price`,
-      buyer === null ? first.price : sheet.graph.later(averagePriceIdOf(buyer, material.id), unit),
-      'Average of the tiers over what the route buys.',
-    );
-  const asked = sheet.input({
-    id: `${id}.price`,
-    label,
-    where,
-    unit,
-    foreign,
-    ...(sameBasis ? { figure: entry.price } : {}),
-  });
-  const discount = sheet.optional({
-    id: `${id}.discount`,
-    label: 'Discount from list',
-    where,
-    unit: '1',
-    entry: '%',
-    allowed: fraction,
-  });
-  const rebate = sheet.optional({ id: `${id}.rebate`, label: 'Rebate', where, unit, foreign, allowed: notNegative });
-  const netOf = (price: Quantity): Quantity => price.times(discount.complement()).minus(rebate);
-  return {
-    net: sheet.define(`${id}.netPrice`, 'Net price', unit, netOf(asked), { where, foreign }),
-    unit,
-    tiers,
-    netOf,
-  };
 }
 
 /** Tonnages of tiers are delivered tonnes: deductions for moisture lower what is paid, not what was taken. */
@@ -169,18 +96,6 @@ function perMetricTonne({ price }: Material, net: Quantity): Quantity {
   const worth = metricWorth(price);
   return worth === null ? net : net.dividedBy(constant(worth, `${metricTonneOf(price)}/${tonneOf(price)}`));
 }
-
-/** The currency of a price that is not the case's own; a price that names the case's own currency is no foreign price. */
-function foreignCurrency(sheet: Sheet, { price }: Material): string | null {
-  return price.currency === undefined || price.currency === sheet.case.currency ? null : price.currency;
-}
-
-const priceLabels = {
-  list: 'List price',
-  net: 'Net price agreed',
-  contract: 'Contract price',
-  index: 'Index price',
-} as const;
 
 interface Delivered {
   readonly net: Quantity;
