@@ -29,7 +29,7 @@ export const storeys = [
     name: 'renderer',
     at: 'renderer',
     uses: ['index', 'wording', 'examples'],
-    alsoFiles: ['electron/host.ts', 'src/workbook/write-xlsx.ts'],
+    alsoFiles: ['electron/host.ts', 'src/workbook/write-xlsx.ts', 'src/study/lots/blend/highs-solver.ts'],
   },
   { name: 'examples', at: 'examples', uses: [] },
   { name: 'build', at: 'build', uses: [] },
