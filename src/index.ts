@@ -84,4 +84,5 @@ export { priceLots } from './study/lots/price-lots.ts';
 export type { PricedLot } from './study/lots/priced-lot.ts';
 export { type LotsView, lotsView } from './report/lots-view.ts';
 export { type LotsPage, lotsPage } from './report/lots-page.ts';
+export { type GivenBlend, givenBlend } from './study/lots/blend/given-blend.ts';
 export { type LeastCostBlend, leastCostBlend } from './study/lots/blend/least-cost-blend.ts';

@@ -1,10 +1,12 @@
 import { type OpenCase, formatNumber, unitLabel } from '../index.ts';
 import { figuresTable, textTable } from '../report/text-table.ts';
 import { highsSolver } from '../study/lots/blend/highs-solver.ts';
+import type { BlendCheck, BlendRecord } from '../study/lots/blend/blend-record.ts';
+import { type GivenBlend, givenBlend } from '../study/lots/blend/given-blend.ts';
 import { type LeastCostBlend, leastCostBlend } from '../study/lots/blend/least-cost-blend.ts';
 import { type PricedLots, priceLots } from '../study/lots/price-lots.ts';
 import type { PricedLot } from '../study/lots/priced-lot.ts';
-import { blendLimitPhrase, blendReasonSentence } from '../wording/blend-sentence.ts';
+import { blendLimitPhrase, blendReasonSentence, givenBlendSentence } from '../wording/blend-sentence.ts';
 import { lotSentence } from '../wording/lot-sentence.ts';
 import type { Console } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
@@ -23,8 +25,9 @@ export async function showLots(console: Console, file: string, options: LotsOpti
   }
   const { blend } = open.content.lots ?? {};
   const found = blend === undefined ? null : leastCostBlend(open, priced, blend, await highsSolver());
+  const given = blend === undefined ? null : givenBlend(open, priced, blend);
   if (options.json === true) {
-    console.say(`${JSON.stringify({ ...jsonOf(priced), blend: found }, null, 2)}\n`);
+    console.say(`${JSON.stringify({ ...jsonOf(priced), givenBlend: given, blend: found }, null, 2)}\n`);
     return;
   }
   const blocks = [
@@ -32,6 +35,7 @@ export async function showLots(console: Console, file: string, options: LotsOpti
     comparison(priced, console.locale),
     walkAways(priced, console.locale),
     worths(priced, console.locale),
+    ...(given === null ? [] : [givenPage(given, priced, console.locale)]),
     ...(found === null ? [] : [blendPage(found, priced, console.locale)]),
     ...notes(priced, console.locale),
   ];
@@ -146,7 +150,6 @@ function worths({ lots }: PricedLots, locale: string): string {
 
 function blendPage(found: LeastCostBlend, { lots }: PricedLots, locale: string): string {
   const labels = new Map(lots.map(({ lot }) => [lot.id, lot.label]));
-  const number = (value: number, decimals: number): string => formatNumber(value, { locale, decimals });
   switch (found.kind) {
     case 'no lots':
       return 'No lot can be blended: none has a price and a rank today.';
@@ -154,33 +157,44 @@ function blendPage(found: LeastCostBlend, { lots }: PricedLots, locale: string):
       return `The cheapest blend could not be solved for. ${found.status}`.trim();
     case 'none':
       return blendReasonSentence(found.reasons, labels, locale);
-    case 'found':
-      return [
-        `Cheapest blend within the limits: ${number(found.record.cost, 2)} a tonne of product`,
-        figuresTable(
-          ['lot', '% of dry feed', '% of stock', 't as received per t'],
-          found.record.parts.map(({ label, feedShare, stockShare, received }) => [
-            label,
-            number(100 * feedShare, 1),
-            number(100 * stockShare, 1),
-            number(received, 4),
-          ]),
-        ),
-        ...(found.checks.length === 0
-          ? []
-          : [
-              figuresTable(
-                ['limit', 'set', 'comes to', 'kept'],
-                found.checks.map(({ name, wanted, reached, kept }) => [
-                  blendLimitPhrase(name, labels),
-                  number(wanted, 2),
-                  number(reached, 2),
-                  kept ? 'yes' : 'NO',
-                ]),
-              ),
-            ]),
-      ].join('\n');
+    case 'found': {
+      const cost = formatNumber(found.record.cost, { locale, decimals: 2 });
+      return recordPage(`Cheapest blend within the limits: ${cost} a tonne of product`, found, labels, locale);
+    }
   }
+}
+
+function givenPage(given: GivenBlend, { lots }: PricedLots, locale: string): string {
+  const labels = new Map(lots.map(({ lot }) => [lot.id, lot.label]));
+  if (given.kind !== 'blended') return givenBlendSentence(given, labels, locale);
+  const cost = formatNumber(given.record.cost, { locale, decimals: 2 });
+  return recordPage(`Blend by the shares given: ${cost} a tonne of product`, given, labels, locale);
+}
+
+function recordPage(
+  title: string,
+  { record, checks }: { readonly record: BlendRecord; readonly checks: readonly BlendCheck[] },
+  labels: ReadonlyMap<string, string>,
+  locale: string,
+): string {
+  const number = (value: number, decimals: number): string => formatNumber(value, { locale, decimals });
+  const parts = record.parts.map(({ label, feedShare, stockShare, received }) => [
+    label,
+    number(100 * feedShare, 1),
+    number(100 * stockShare, 1),
+    number(received, 4),
+  ]);
+  const limits = checks.map(({ name, wanted, reached, kept }) => [
+    blendLimitPhrase(name, labels),
+    number(wanted, 2),
+    number(reached, 2),
+    kept ? 'yes' : 'NO',
+  ]);
+  return [
+    title,
+    figuresTable(['lot', '% of dry feed', '% of stock', 't as received per t'], parts),
+    ...(limits.length === 0 ? [] : [figuresTable(['limit', 'set', 'comes to', 'kept'], limits)]),
+  ].join('\n');
 }
 
 function notes({ lots }: PricedLots, locale: string): readonly string[] {

@@ -14,6 +14,7 @@ const lacking = {
 /** What is to be said of a lot beside its figures. */
 export function lotSentence(note: LotNote, locale: string): string {
   const short = (value: number): string => formatNumber(value, { locale, significant: 4 });
+  const points = (value: number): string => formatNumber(value, { locale, decimals: 1 });
   switch (note.kind) {
     case 'lacks':
       return note.figure in lacking
@@ -39,8 +40,8 @@ export function lotSentence(note: LotNote, locale: string): string {
       return `This offer held until ${note.day}; it is left out of what others are held against.`;
     case 'over tolerance':
       return note.what === 'non-paper'
-        ? `Non-paper is ${short(note.over)} points above what the grade tolerates.`
-        : `Unwanted material in all is ${short(note.over)} points above what the grade tolerates.`;
+        ? `Non-paper is ${points(note.over)} points above what the grade tolerates.`
+        : `Unwanted material in all is ${points(note.over)} points above what the grade tolerates.`;
     case 'refused':
       return 'Refused for what is above the tolerance: it has no rank.';
     case 'not settled on this basis':

@@ -1,5 +1,4 @@
-import type { LeastCostBlend } from '../../../src/index.ts';
-import type { BlendAnswered, BlendAsked } from './blend-messages.ts';
+import type { BlendAnswered, BlendAsked, Blends } from './blend-messages.ts';
 
 /** The part of a Worker that is used, so that tests can stand in for it. */
 export interface BlendWorker {
@@ -15,7 +14,7 @@ export class BlendClient {
   #worker: BlendWorker | null = null;
   #ticket = 0;
   #waiting: {
-    readonly resolve: (found: LeastCostBlend | null) => void;
+    readonly resolve: (found: Blends | null) => void;
     readonly reject: (fault: Error) => void;
   } | null = null;
 
@@ -24,11 +23,11 @@ export class BlendClient {
   }
 
   /** Null where there is nothing to blend for; undefined when a newer blend has been asked for. */
-  find(text: string, today: string): Promise<LeastCostBlend | null | undefined> {
+  find(text: string, today: string): Promise<Blends | null | undefined> {
     this.#worker ??= this.#begun();
     this.#ticket += 1;
     const ticket = this.#ticket;
-    const answer = new Promise<LeastCostBlend | null>((resolve, reject) => (this.#waiting = { resolve, reject }));
+    const answer = new Promise<Blends | null>((resolve, reject) => (this.#waiting = { resolve, reject }));
     this.#worker.postMessage({ ticket, text, today });
     return answer.then((found) => (ticket === this.#ticket ? found : undefined));
   }

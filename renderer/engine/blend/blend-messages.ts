@@ -1,4 +1,4 @@
-import type { LeastCostBlend } from '../../../src/index.ts';
+import type { GivenBlend, LeastCostBlend } from '../../../src/index.ts';
 
 /** The cheapest blend of the lots of a case, by its text, on a day. The ticket comes back on the answer. */
 export interface BlendAsked {
@@ -7,6 +7,11 @@ export interface BlendAsked {
   readonly today: string;
 }
 
+export interface Blends {
+  readonly cheapest: LeastCostBlend;
+  /** By the shares that somebody gave; null where nobody did. */
+  readonly given: GivenBlend | null;
+}
+
 export type BlendAnswered =
-  | { readonly ticket: number; readonly found: LeastCostBlend | null }
-  | { readonly ticket: number; readonly fault: string };
+  { readonly ticket: number; readonly found: Blends | null } | { readonly ticket: number; readonly fault: string };

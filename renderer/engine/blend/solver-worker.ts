@@ -1,6 +1,6 @@
-import { leastCostBlend, openCase, priceLots, type LeastCostBlend } from '../../../src/index.ts';
+import { givenBlend, leastCostBlend, openCase, priceLots } from '../../../src/index.ts';
 import { highsSolver } from '../../../src/study/lots/blend/highs-solver.ts';
-import type { BlendAnswered, BlendAsked } from './blend-messages.ts';
+import type { BlendAnswered, BlendAsked, Blends } from './blend-messages.ts';
 
 const solver = highsSolver();
 
@@ -18,10 +18,14 @@ async function answer({ ticket, text, today }: BlendAsked): Promise<void> {
   postMessage(answered);
 }
 
-async function blendOf(text: string, today: string): Promise<LeastCostBlend | null> {
+async function blendOf(text: string, today: string): Promise<Blends | null> {
   const opened = openCase(text);
   if (!opened.ok) throw new Error('A blend was asked of a case that cannot be opened.');
   const priced = priceLots(opened.value, today);
   if (priced === null) return null;
-  return leastCostBlend(opened.value, priced, opened.value.content.lots?.blend ?? {}, await solver);
+  const blend = opened.value.content.lots?.blend ?? {};
+  return {
+    cheapest: leastCostBlend(opened.value, priced, blend, await solver),
+    given: givenBlend(opened.value, priced, blend),
+  };
 }

@@ -52,3 +52,28 @@ export function priceLine({ walkAway, asked }: Pick<PricedLot, 'walkAway' | 'ask
     ticks: scale.ticks(6).map((value) => ({ value, at: place(value) })),
   };
 }
+
+// The longest label, "pay no more than 1,234.56", with room beside it.
+const labelWidth = 190;
+const gap = 7;
+
+/**
+ * Where the label of a mark stands on a line that is so many pixels long: on the side with room for it, and beyond marks that would run
+ * through it.
+ */
+export function labelPlace(
+  mark: PriceMark,
+  marks: readonly PriceMark[],
+  reach: number,
+): { readonly x: number; readonly anchor: 'start' | 'end' } {
+  const x = mark.at * reach;
+  const others = marks.filter((each) => each !== mark).map(({ at }) => at * reach);
+  // What is asked leans to the right of the limit, so that the two are read in their order.
+  const leansLeft = mark.kind === 'asked' ? x + labelWidth > reach : x - labelWidth > 0;
+  if (leansLeft) {
+    const crossed = others.filter((other) => other < x && other > x - labelWidth);
+    return { x: Math.min(x, ...crossed) - gap, anchor: 'end' };
+  }
+  const crossed = others.filter((other) => other > x && other < x + labelWidth);
+  return { x: Math.max(x, ...crossed) + gap, anchor: 'start' };
+}

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Blend, Lot } from '../../../src/case/lots.ts';
 import { highsSolver } from '../../../src/study/lots/blend/highs-solver.ts';
 import { blendable, leastCostBlend } from '../../../src/study/lots/blend/least-cost-blend.ts';
+import { givenBlend } from '../../../src/study/lots/blend/given-blend.ts';
 import { blendRecord, stockSharesOf } from '../../../src/study/lots/blend/blend-record.ts';
 import { priceLots } from '../../../src/study/lots/price-lots.ts';
 import { openDemonstration } from './open-demonstration.ts';
@@ -53,6 +54,31 @@ describe('a blend of several lots', () => {
 
   test('of one lot is that lot', () => {
     expect(record([0, 1, 0]).cost).toBeCloseTo(priceLots(open, today, { offers })!.lots[1]!.cost, 8);
+  });
+});
+
+describe('a blend by given shares', () => {
+  const given = (shares: Record<string, string>, more: Blend = {}) => {
+    const blend = { ...more, shares };
+    return givenBlend(open, priceLots(open, today, { offers, blend })!, blend);
+  };
+
+  test('is held against the limits, and none is said to be kept that is not', () => {
+    const found = given({ cheap: '60', clean: '40' }, { moisture: '10', ash: '30' });
+    if (found?.kind !== 'blended') throw new Error(JSON.stringify(found));
+
+    expect(found.checks.map(({ name, kept }) => [name.kind, kept])).toEqual([
+      ['ash', true],
+      ['moisture', false],
+    ]);
+    // Wet mass for a dry tonne: 0.6/0.86 + 0.4/0.92 = 1.132457, so that 1 - 1/1.132457 = 11.6964 % of it is water. By hand.
+    expect(found.record.moisture).toBeCloseTo(11.6964, 4);
+  });
+
+  test('must add up to the whole, and be of lots that can be had', () => {
+    expect(given({ cheap: '60', clean: '37' })).toEqual({ kind: 'not whole', sum: 97 });
+    expect(given({ cheap: '60', gone: '40' })).toEqual({ kind: 'not to be had', lots: ['gone'] });
+    expect(given({})).toBeNull();
   });
 });
 
