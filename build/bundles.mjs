@@ -34,7 +34,14 @@ export const bundles = {
     name: 'cli',
     result: 'tonne.mjs',
     inputs: ['src', ...tools],
-    configs: nodePrograms([{ entry: 'src/cli/main.ts', fileName: 'tonne.mjs', format: 'es' }]),
+    configs: nodePrograms([
+      {
+        entry: 'src/cli/main.ts',
+        fileName: 'tonne.mjs',
+        format: 'es',
+        beside: ['node_modules/highs/build/highs.wasm'],
+      },
+    ]),
   },
   /** @type {Bundle} */
   bench: {

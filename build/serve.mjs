@@ -14,6 +14,10 @@ const pageHeaders = {
   'Cache-Control': 'no-store',
 };
 
+/** The one worker that solves linear programs may compile WebAssembly and read the program's own files; the page may not. */
+const solverPolicy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'";
+const solverFile = /^\/assets\/solver-worker-[A-Za-z0-9_-]+\.js$/;
+
 /** @type {Record<string, string>} */
 const contentTypes = {
   '.html': 'text/html; charset=utf-8',
@@ -23,6 +27,7 @@ const contentTypes = {
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
   '.ico': 'image/x-icon',
+  '.wasm': 'application/wasm',
   '.woff2': 'font/woff2',
   '.txt': 'text/plain; charset=utf-8',
 };
@@ -51,6 +56,7 @@ export function serve(folder) {
     if (file === undefined && request.url === '/favicon.ico') return response.writeHead(204).end();
     if (file === undefined) return refuse(404, 'There is no such file.');
     const type = contentTypes[extname(file).toLowerCase()] ?? 'application/octet-stream';
+    if (solverFile.test(request.url ?? '')) response.setHeader('Content-Security-Policy', solverPolicy);
     response.writeHead(200, { 'Content-Type': type, 'Content-Length': statSync(file).size });
     if (request.method === 'HEAD') return response.end();
     createReadStream(file)

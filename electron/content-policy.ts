@@ -14,3 +14,14 @@ export const contentPolicy = [
   "form-action 'none'",
   "frame-ancestors 'none'",
 ].join('; ');
+
+/**
+ * What the one worker that solves linear programs may do: read the program's own files, and compile the WebAssembly among them. It has no page
+ * and cannot start anything else; the window keeps its own policy, under which neither is allowed.
+ */
+const solverPolicy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'";
+
+/** The policy that a file of the screen is sent with, by its path in the built folder. */
+export function policyOf(path: string): string {
+  return /^\/assets\/solver-worker-[A-Za-z0-9_-]+\.js$/.test(path) ? solverPolicy : contentPolicy;
+}

@@ -1,6 +1,6 @@
 import { readFile, realpath } from 'node:fs/promises';
 import { extname, join, sep } from 'node:path';
-import { contentPolicy } from './content-policy.ts';
+import { contentPolicy, policyOf } from './content-policy.ts';
 import { isOwnAddress, scheme } from './own-address.ts';
 
 /** Makes the scheme behave as a secure site does: an origin of its own, relative addresses, module workers. */
@@ -15,6 +15,7 @@ const mediaTypes: Readonly<Record<string, string>> = {
   '.json': 'application/json; charset=utf-8',
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
+  '.wasm': 'application/wasm',
   '.woff2': 'font/woff2',
 };
 
@@ -58,7 +59,9 @@ export async function answerFrom(
   try {
     const body = await readFile(file);
     const type = mediaTypes[extname(file)] ?? 'application/octet-stream';
-    return new Response(new Uint8Array(body), { headers: { ...safeguards, 'content-type': type } });
+    const policy = policyOf(new URL(request.url).pathname);
+    const headers = { ...safeguards, 'content-security-policy': policy, 'content-type': type };
+    return new Response(new Uint8Array(body), { headers });
   } catch {
     // A folder, or a file that is gone since its path was resolved.
     return refuse(404);

@@ -2,16 +2,19 @@ import {
   basisChoices,
   caseText,
   changeInput,
+  changeLot,
   changeScenario,
   editStructure,
   explain,
   footprint,
   largestShare,
   limitReadings,
+  lotsView,
   lineBalance,
   monthResults,
   npvId,
   openCase,
+  openLot,
   planResults,
   priceEcho,
   problemSentence,
@@ -84,6 +87,9 @@ export class EngineDesk {
     reconcile: () => reconcile(this.#current()),
     echo: ({ id, typed }) => priceEcho(this.#current(), id, typed),
     startPlan: () => this.#take(startPlan(this.#current())),
+    lots: ({ today, draft }) => lotsView(this.#current(), today, draft),
+    changeLot: ({ lot, field, typed }) => this.#take(changeLot(this.#current(), lot, field, typed)),
+    explainLot: ({ lot, ids }) => this.#explainLot(lot, ids),
     changeScenario: ({ scenario, input, typed }) => this.#take(changeScenario(this.#current(), scenario, input, typed)),
   };
 
@@ -103,6 +109,12 @@ export class EngineDesk {
     const text = caseText(outcome.value);
     this.#keep(text, outcome.value);
     return { kind: 'case', state: { text, spread: spreadOf(outcome.value, this.#today()) } };
+  }
+
+  #explainLot(id: string, ids: readonly string[]): Answers['explainLot'] {
+    const lot = this.#current().content.lots?.offers.find((each) => each.id === id);
+    const opened = lot === undefined ? null : openLot(this.#current(), lot);
+    return ids.map((each) => (opened?.ok === true ? explain(opened.value, each) : null));
   }
 
   #keep(text: string, open: OpenCase): void {

@@ -6,6 +6,9 @@ import type {
   Footprint,
   LargestShare,
   LimitReading,
+  LotField,
+  Lots,
+  LotsView,
   LineBalance,
   MonthResults,
   NewCase,
@@ -59,6 +62,12 @@ export interface Questions {
   readonly echo: { readonly id: string; readonly typed: string };
   /** Begins an investment plan. */
   readonly startPlan: Record<string, never>;
+  /** Suppliers' lots on a day, as the case has them or as they are being typed. */
+  readonly lots: { readonly today: string; readonly draft: Lots | null };
+  /** A figure or readings of a lot, as typed. */
+  readonly changeLot: { readonly lot: string; readonly field: LotField; readonly typed: string };
+  /** Workings of figures as they would be with a lot in its line. */
+  readonly explainLot: { readonly lot: string; readonly ids: readonly string[] };
   /** Another figure in one scenario; null takes it away. */
   readonly changeScenario: { readonly scenario: string; readonly input: string; readonly typed: string | null };
 }
@@ -150,6 +159,10 @@ export interface Answers {
   readonly echo: PriceEcho | null;
   readonly startPlan: CaseAnswer;
   readonly changeScenario: CaseAnswer;
+  /** Null where no line is fed recovered paper. */
+  readonly lots: LotsView | null;
+  readonly changeLot: CaseAnswer;
+  readonly explainLot: readonly (Explanation | null)[];
 }
 
 export type QuestionName = keyof Questions;

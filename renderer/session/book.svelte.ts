@@ -6,6 +6,7 @@ import { CaseOnFile } from './case-on-file.svelte.ts';
 import { CaseSession } from './case-session.svelte.ts';
 import { EntryInHand } from './entry-in-hand.ts';
 import { Folding } from './folding.svelte.ts';
+import { LotsPlace } from './lots-place.svelte.ts';
 import { LinePlace } from './line-place.svelte.ts';
 import { Pages } from './pages.svelte.ts';
 import { WastePlace } from './waste-place.svelte.ts';
@@ -21,6 +22,7 @@ export class Book {
   readonly linePlace = new LinePlace();
   readonly wastePlace = new WastePlace();
   readonly whatIfPlace = new WhatIfPlace();
+  readonly lotsPlace = new LotsPlace();
   readonly announcer = new Announcer();
   readonly #host: Host;
   #locale = $state.raw('en');

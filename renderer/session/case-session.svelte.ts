@@ -1,4 +1,14 @@
-import type { Edit, NewCase, PriceEcho, ReconciledGroup, Spread, WhatIfTable } from '../../src/index.ts';
+import type {
+  Edit,
+  LotField,
+  Lots,
+  LotsView,
+  NewCase,
+  PriceEcho,
+  ReconciledGroup,
+  Spread,
+  WhatIfTable,
+} from '../../src/index.ts';
 import type { EngineClient } from '../engine/engine-client.ts';
 import type { Choices } from '../engine/choices.ts';
 import type {
@@ -31,6 +41,7 @@ export class CaseSession {
   #last: Promise<unknown> = Promise.resolve();
   #tablesAsked = 0;
   #plansAsked = 0;
+  #lotsAsked = 0;
 
   constructor(engine: Pick<EngineClient, 'ask' | 'askNewest'>) {
     this.#engine = engine;
@@ -158,6 +169,21 @@ export class CaseSession {
     return this.#edit(
       () => this.#engine.ask('startPlan', {}),
       () => 'Begin an investment plan',
+    );
+  }
+
+  /** Lots on a day, as the case has them or as they are being typed; undefined when a newer answer is on its way. */
+  async lots(today: string, draft: Lots | null): Promise<LotsView | null | undefined> {
+    const asked = (this.#lotsAsked += 1);
+    const answer = await this.#engine.ask('lots', { today, draft });
+    return asked === this.#lotsAsked ? answer : undefined;
+  }
+
+  /** Types a figure or readings of a lot. Returns why they were refused, if they were. */
+  changeLot(lot: string, field: LotField, typed: string, what: string): Promise<readonly string[]> {
+    return this.#edit(
+      () => this.#engine.ask('changeLot', { lot, field, typed }),
+      () => what,
     );
   }
 

@@ -5,6 +5,8 @@ import type { EngineClient } from '../engine/engine-client.ts';
 export class Working {
   readonly #engine: Pick<EngineClient, 'askNewest'>;
   readonly #onFault: (fault: unknown) => void;
+  /** The lot in whose case figures are explained; null for the case as it stands. */
+  #lot = $state.raw<string | null>(null);
   #trail = $state.raw<readonly string[]>([]);
   #unfolded = $state.raw<readonly string[]>([]);
   #explanations = $state.raw<readonly Explanation[]>([]);
@@ -37,8 +39,13 @@ export class Working {
     return this.#unfolded.includes(path);
   }
 
+  get lot(): string | null {
+    return this.#lot;
+  }
+
   /** Opens the slip at a figure of the page: a fresh trail. */
-  show(id: string): Promise<void> {
+  show(id: string, lot: string | null = null): Promise<void> {
+    this.#lot = lot;
     return this.#turnTo([id]);
   }
 
@@ -68,7 +75,9 @@ export class Working {
     if (this.id === null) return;
     const ids = [...this.#trail, ...this.#unfolded.map(lastOf)];
     try {
-      const answers = await this.#engine.askNewest('explain', { ids });
+      const answers = await (this.#lot === null
+        ? this.#engine.askNewest('explain', { ids })
+        : this.#engine.askNewest('explainLot', { lot: this.#lot, ids }));
       if (answers === null) return;
       this.#explanations = answers.filter((answer) => answer !== null);
     } catch (fault) {

@@ -3,6 +3,7 @@ import type { GivenInput } from './given-input.ts';
 import type { InvestmentPlan } from './investment-plan.ts';
 import type { GivenWasteCode } from './waste-codes.ts';
 import type { SameProduct } from './same-product.ts';
+import type { Lots } from './lots.ts';
 import type { WhatIf } from './what-if.ts';
 
 export type { GivenInput } from './given-input.ts';
@@ -40,6 +41,8 @@ export interface Case extends WhatIf {
   readonly sameProduct?: readonly SameProduct[];
   /** Measured figures beside computed ones. */
   readonly actuals?: readonly Actual[];
+  /** What suppliers offer for one of the lines. */
+  readonly lots?: Lots;
   readonly inputs: Readonly<Record<string, GivenInput>>;
 }
 

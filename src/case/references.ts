@@ -37,6 +37,7 @@ export function findReferenceProblems(content: unknown): Problem[] {
     ...listAt(content, 'limits').flatMap((limit, place) =>
       missing(`limits.${String(place)}.route`, valueAt(limit, 'route'), 'route', routes),
     ),
+    ...repeated('lots.offers', namesOf(valueAt(content, 'lots'), 'offers', 'id')),
     ...keptNameProblems('routes', routes ?? [], keptFromRoutes),
     ...missing('compare.base', valueAt(compare, 'base'), 'route', routes),
     ...missing('compare.with', valueAt(compare, 'with'), 'route', routes),

@@ -3,6 +3,7 @@ import { given, id, inputId, name, reference, text, textLike } from './schema-te
 import { investmentPlan } from './investment-schema.ts';
 import { wasteCodes } from './waste-codes.ts';
 import { trustEntries } from './trust-schema.ts';
+import { lotsSchema } from './lots-schema.ts';
 import { whatIfEntries } from './what-if-schema.ts';
 
 /** The version this program writes. Older ones are migrated; newer ones are refused untouched. */
@@ -121,6 +122,7 @@ export const caseSchema = v.strictObject({
   investment: v.optional(investmentPlan),
   ...whatIfEntries,
   ...trustEntries,
+  lots: v.optional(lotsSchema),
   inputs: v.record(inputId, given),
 });
 

@@ -1,5 +1,14 @@
-import { type Explanation, type Ingredient, type OpenCase, explain, formatNumber, unitLabel } from '../index.ts';
+import {
+  type Explanation,
+  type Ingredient,
+  type OpenCase,
+  explain,
+  formatNumber,
+  problemSentence,
+  unitLabel,
+} from '../index.ts';
 import { nearest } from '../paper/nearest.ts';
+import { openLot } from '../study/lots/open-lot.ts';
 import { boundsPhrase } from '../wording/bounds-phrase.ts';
 import { trueMinus } from '../wording/true-minus.ts';
 import { type Console, Refusal } from './console.ts';
@@ -7,6 +16,7 @@ import { type SetOptions, openWithSets } from './open-with-sets.ts';
 
 export interface ExplainOptions extends SetOptions {
   readonly json?: boolean;
+  readonly lot?: string;
 }
 
 /** A working with its parts opened, down to the inputs; a part that was opened before is named only. */
@@ -18,7 +28,8 @@ interface OpenedWorking extends Omit<Explanation, 'ingredients'> {
 
 /** Shows how one figure was worked out: its equation in words and in numbers, its inputs and their sources down to the leaves. */
 export function explainQuantity(console: Console, file: string, id: string, options: ExplainOptions): void {
-  const open = openWithSets(file, options);
+  const asKept = openWithSets(file, options);
+  const open = options.lot === undefined ? asKept : withLot(asKept, options.lot);
   const found = explain(open, id, console.locale);
   if (found === null) {
     const near = nearest(id, [...open.model.graph.positions.keys()]);
@@ -30,6 +41,19 @@ export function explainQuantity(console: Console, file: string, id: string, opti
   console.say(
     options.json === true ? `${JSON.stringify(opened, null, 2)}\n` : `${pageOf(opened, console.locale).join('\n')}\n`,
   );
+}
+
+function withLot(open: OpenCase, id: string): OpenCase {
+  const offers = open.content.lots?.offers ?? [];
+  const lot = offers.find((each) => each.id === id);
+  if (lot === undefined) {
+    const known = offers.length === 0 ? 'it has none' : `it has ${offers.map((each) => each.id).join(', ')}`;
+    throw new Refusal([`There is no lot "${id}" in this case; ${known}.`]);
+  }
+  const opened = openLot(open, lot);
+  if (opened === null) throw new Refusal([`The lot "${id}" has no price, or no line that it would feed.`]);
+  if (!opened.ok) throw new Refusal(opened.problems.map(problemSentence));
+  return opened.value;
 }
 
 function openParts(

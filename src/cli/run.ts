@@ -12,6 +12,7 @@ import { type MonthsOptions, showMonths } from './show-months.ts';
 import { type QualityOptions, showQuality } from './show-quality.ts';
 import { type ReconcileOptions, showReconciliation } from './show-reconciliation.ts';
 import { type ScenariosOptions, showScenarios } from './show-scenarios.ts';
+import { type LotsOptions, showLots } from './show-lots.ts';
 import { type TableOptions, showTable } from './show-table.ts';
 import { type UncertaintyOptions, showUncertainty } from './show-uncertainty.ts';
 import { type LineOptions, showLine } from './show-line.ts';
@@ -51,6 +52,7 @@ function program(console: Console): Command {
       .command('explain <case> <id>')
       .description('show how a figure was worked out, down to the inputs and their sources'),
   )
+    .option('--lot <id>', 'explain it as it would be with this lot in its line')
     .option('--json', 'print as JSON')
     .action((file: string, id: string, options: ExplainOptions) => {
       explainQuantity(console, file, id, options);
@@ -127,6 +129,9 @@ function program(console: Console): Command {
     .action((file: string, options: LimitsOptions) => {
       showLimits(console, file, options);
     });
+  withSets(root.command('lots <case>').description('suppliers’ lots side by side, and what may be paid for them'))
+    .option('--json', 'print as JSON')
+    .action((file: string, options: LotsOptions) => showLots(console, file, options));
   withSets(
     root.command('line <case> <route> [line]').description('walk a preparation line: every stage, every component'),
   )

@@ -2,6 +2,7 @@ import type { Case } from '../case/case.ts';
 import { setBasis } from '../case/edits/basis-edits.ts';
 import { setCarbonPrice } from '../case/edits/carbon-price-edits.ts';
 import type { Edit } from '../case/edits/edit.ts';
+import { isLotsEdit, withLots } from '../case/edits/lots-edits.ts';
 import { setInvestment } from '../case/edits/investment-edits.ts';
 import { isWhatIfEdit, withWhatIf } from '../case/edits/what-if-edits.ts';
 import {
@@ -24,7 +25,7 @@ import {
 import { addStage, duplicateStage, moveStage, removeStage, setUpStage } from '../case/edits/stage-edits.ts';
 import { setWasteCode } from '../case/edits/waste-code-edits.ts';
 import { isTrustEdit, withTrust } from '../case/edits/trust-edits.ts';
-import type { Outcome } from '../case/problem.ts';
+import { type Outcome, outcome } from '../case/problem.ts';
 import { readCase } from '../case/read-case.ts';
 import { writeCase } from '../case/write-case.ts';
 import { usualLine, withMaterial } from '../paper/bought-material.ts';
@@ -33,6 +34,7 @@ import { buildModel } from '../paper/model.ts';
 import { priceUnit } from '../paper/materials/price-unit.ts';
 import { keptActuals } from './trust/actual-problems.ts';
 import { keptWhatIf } from './kept-what-if.ts';
+import { lotProblems } from './lots/lot-problems.ts';
 import { type OpenCase, workOut } from './open-case.ts';
 
 /**
@@ -42,6 +44,8 @@ import { type OpenCase, workOut } from './open-case.ts';
 export function editStructure(open: OpenCase, edit: Edit): Outcome<OpenCase> {
   const kept = readCase(writeCase(edited(open, edit)));
   if (!kept.ok) return kept;
+  // What suppliers offer does not touch the model, which stays as it is.
+  if (isLotsEdit(edit)) return outcome({ ...open, content: kept.value }, lotProblems(kept.value));
   // A change of structure leaves names behind that nothing bears any more. What is asked anew and names nothing is refused instead.
   const isAsked = isWhatIfEdit(edit) || (isTrustEdit(edit) && edit.kind !== 'set price terms');
   return workOut(isAsked ? kept.value : withoutOrphans(kept.value));
@@ -51,6 +55,7 @@ function edited(open: OpenCase, edit: Edit): Case {
   const { content } = open;
   if (isWhatIfEdit(edit)) return withWhatIf(content, edit);
   if (isTrustEdit(edit)) return withTrust(content, edit, (terms) => priceUnit(terms, content.currency));
+  if (isLotsEdit(edit)) return withLots(content, edit);
   switch (edit.kind) {
     case 'add stage':
       return addStage(content, edit, edit.like, edit.at);

@@ -7,6 +7,7 @@ import { splitTyped } from '../paper/entry.ts';
 import { allocationProblems } from '../paper/footprint/allocation-problems.ts';
 import { type Model, buildModel } from '../paper/model.ts';
 import { replaceFigure } from '../paper/replace-figure.ts';
+import { lotProblems } from './lots/lot-problems.ts';
 import { keptWhatIf } from './kept-what-if.ts';
 import { actualProblems, keptActuals } from './trust/actual-problems.ts';
 import { Values } from './values.ts';
@@ -38,6 +39,7 @@ function withModel(content: Case, model: Model): Outcome<OpenCase> {
     ...allocationProblems(content, model.graph.inputs),
     ...whatIfProblems(content, model),
     ...actualProblems(content, model.graph),
+    ...lotProblems(content),
   ]);
   const gaps = problems.filter((problem) => problem.kind === 'no figure');
   const faults = problems.filter((problem) => problem.kind !== 'no figure');

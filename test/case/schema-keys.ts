@@ -34,8 +34,15 @@ export interface Spot {
   readonly path: string;
 }
 
-/** Where the keys are ids of inputs. */
-const namedFreely = new Set(['.inputs', '.ranges', '.scenarios.*.inputs', '.uncertainty.inputs']);
+/** Where the keys are ids of inputs, of lots, or codes of grades. */
+const namedFreely = new Set([
+  '.inputs',
+  '.ranges',
+  '.scenarios.*.inputs',
+  '.uncertainty.inputs',
+  '.lots.blend.shares',
+  '.lots.blend.grades',
+]);
 
 /** Every value in the content of a file. */
 export function spotsOf(value: unknown, path = ''): Spot[] {

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { serve } from '../../build/serve.mjs';
-import { contentPolicy } from '../../electron/content-policy.ts';
+import { contentPolicy, policyOf } from '../../electron/content-policy.ts';
 import { answerFrom } from '../../electron/protocol.ts';
 
 let above: string;
@@ -17,6 +17,7 @@ beforeAll(async () => {
   await mkdir(join(above, 'renderer-private'));
   await writeFile(join(folder, 'index.html'), '<h1>Screen</h1>');
   await writeFile(join(folder, 'assets', 'index-B1a_2.js'), 'export {};');
+  await writeFile(join(folder, 'assets', 'solver-worker-Ab_1.js'), '');
   await writeFile(join(above, 'secret.txt'), 'secret');
   await writeFile(join(above, 'renderer-private', 'secret.txt'), 'secret');
   await symlink(join(above, 'secret.txt'), join(folder, 'link.txt'));
@@ -84,6 +85,20 @@ describe('the scheme of the program', () => {
     await server.close();
 
     expect(headers.get('content-security-policy')).toBe(contentPolicy);
+  });
+
+  it('lets only the worker that solves programs compile WebAssembly and read files, here as in a browser', async () => {
+    const solver = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'";
+    const server = await serve(folder);
+    const served = await fetch(`${server.address}assets/solver-worker-Ab_1.js`).then(({ headers }) => headers);
+    await server.close();
+    const own = (await get('app://tonne/assets/solver-worker-Ab_1.js')).headers;
+
+    expect(own.get('content-security-policy')).toBe(solver);
+    expect(served.get('content-security-policy')).toBe(solver);
+    expect(contentPolicy).not.toMatch(/wasm|eval/u);
+    expect(policyOf('/assets/other-solver-worker-1.js')).toBe(contentPolicy);
+    expect(policyOf('/assets/deeper/solver-worker-1.js')).toBe(contentPolicy);
   });
 
   it('takes no method but GET', async () => {

@@ -12,7 +12,11 @@ declare module 'jstat' {
     readonly normal: Continuous<[mean: number, deviation: number]>;
     readonly lognormal: Continuous<[logMean: number, logDeviation: number]>;
     readonly beta: Continuous<[first: number, second: number]>;
+    readonly studentt: Continuous<[degrees: number]>;
     readonly chisquare: Continuous<[degrees: number]>;
+    /** Ends of the interval of a mean by Student's t, for the share left outside it. */
+    tci(mean: number, outside: number, values: readonly number[]): [low: number, high: number];
+    mean(values: readonly number[]): number;
     percentile(values: readonly number[], share: number): number;
     spearmancoeff(one: readonly number[], other: readonly number[]): number;
   };

@@ -1,12 +1,14 @@
 import type { CarbonPriceScheme, FootprintBasis, Route, Stage } from '../case.ts';
 import type { InvestmentPlan } from '../investment-plan.ts';
 import type { TrustEdit } from './trust-edits.ts';
+import type { LotsEdit } from './lots-edits.ts';
 import type { WhatIfEdit } from './what-if-edits.ts';
 
 /** A change of the structure of a case: what is there, as against what it is worth. Names of things are their ids. */
 export type Edit =
   | WhatIfEdit
   | TrustEdit
+  | LotsEdit
   | {
       readonly kind: 'add stage';
       readonly route: string;

@@ -2,6 +2,7 @@ import type { Material, Settlement } from '../../case/case.ts';
 import { type Quantity, constant } from '../../kernel/expression/quantity.ts';
 import { type Flow, massOf } from '../components.ts';
 import { plainFigure } from '../figure.ts';
+import { unwanted } from './composition.ts';
 import { type Sheet, fraction } from '../sheet.ts';
 
 /** The moisture agreed with a supplier, and how far above it nothing is deducted. */
@@ -72,6 +73,3 @@ export function usableShare(sheet: Sheet, material: Material, composition: Flow)
   const limit = sheet.input(agreed);
   return unusable.minus(limit).greaterOf(constant('0')).complement();
 }
-
-/** EN 643: non-paper components, and with them paper that is unwanted. */
-const unwanted = ['lights', 'heavies', 'wire', 'wetStrength'] as const;
