@@ -16,7 +16,15 @@ export const bundles = {
   renderer: {
     name: 'renderer',
     result: 'index.html',
-    inputs: ['renderer', 'src', 'electron/host.ts', 'examples', ...tools],
+    inputs: [
+      'renderer',
+      'src',
+      'electron/host.ts',
+      'electron/preferences.ts',
+      'electron/preferences-schema.ts',
+      'examples',
+      ...tools,
+    ],
     configs: async (outDir) => [(await import('./vite/renderer.mjs')).rendererConfig(outDir)],
   },
   /** @type {Bundle} */

@@ -29,7 +29,13 @@ export const storeys = [
     name: 'renderer',
     at: 'renderer',
     uses: ['index', 'wording', 'examples'],
-    alsoFiles: ['electron/host.ts', 'src/workbook/write-xlsx.ts'],
+    alsoFiles: [
+      'electron/host.ts',
+      // Plain data and its form, the same in a browser.
+      'electron/preferences.ts',
+      'electron/preferences-schema.ts',
+      'src/workbook/write-xlsx.ts',
+    ],
   },
   { name: 'examples', at: 'examples', uses: [] },
   { name: 'build', at: 'build', uses: [] },

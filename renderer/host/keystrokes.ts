@@ -8,6 +8,8 @@ const keys: Readonly<Record<string, Command>> = {
   z: 'undo',
   'shift+z': 'redo',
   y: 'redo',
+  p: 'print',
+  ',': 'preferences',
 };
 
 /** Control on Windows and Linux, Command on a Mac. */
