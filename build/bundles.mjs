@@ -51,4 +51,11 @@ export const bundles = {
     inputs: ['test/bench', 'src', 'examples', ...tools],
     configs: nodePrograms([{ entry: 'test/bench/main.ts', fileName: 'main.mjs', format: 'es' }]),
   },
+  /** @type {Bundle} */
+  faults: {
+    name: 'faults',
+    result: 'main.mjs',
+    inputs: ['test/faults', 'test/support/dice.ts', 'src', 'electron', 'renderer/session/draft-keeper.ts', ...tools],
+    configs: nodePrograms([{ entry: 'test/faults/main.ts', fileName: 'main.mjs', format: 'es' }]),
+  },
 };

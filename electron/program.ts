@@ -40,8 +40,8 @@ export class Program {
       numberLocale: () => usableLocale(app.getSystemLocale()),
       versions: [
         { name: 'Tonne for Tonne', version: app.getVersion() },
-        { name: 'Electron', version: process.versions['electron'] ?? '' },
-        { name: 'Chromium', version: process.versions['chrome'] ?? '' },
+        { name: 'Electron', version: process.versions.electron },
+        { name: 'Chromium', version: process.versions.chrome },
         { name: 'Node', version: process.versions.node },
       ],
       noteRecent: (path) => {
@@ -65,7 +65,10 @@ export class Program {
   /** Shows a case: in the window that has it open already, else in a new one, so that no unsaved edit is ever displaced. */
   show(path: string | null): void {
     const open = [...this.#windows.values()].find((window) => path === null || window.file.path === path);
-    if (open === undefined) return this.#openWindow(path);
+    if (open === undefined) {
+      this.#openWindow(path);
+      return;
+    }
     if (open.browserWindow.isMinimized()) open.browserWindow.restore();
     open.browserWindow.focus();
   }

@@ -46,9 +46,15 @@ export function browserHost(): Host {
       const sentence = 'The draft is no longer there. Another tab may have taken it up.';
       return Promise.resolve(drafts.take(id) ? { kind: 'taken', name: null } : { kind: 'failed', sentence });
     },
-    forgetDraft: (id) => Promise.resolve(drafts.forget(id)),
+    forgetDraft: (id) => {
+      drafts.forget(id);
+      return Promise.resolve();
+    },
     preferences: () => Promise.resolve(readPreferences()),
-    setPreferences: (preferences) => Promise.resolve(keepPreferences(preferences)),
+    setPreferences: (preferences) => {
+      keepPreferences(preferences);
+      return Promise.resolve();
+    },
     versions: () => Promise.resolve([{ name: 'Shown by a browser:', version: navigator.userAgent }]),
     onCommand: listenForKeystrokes,
   };

@@ -8,7 +8,6 @@ const keys: Readonly<Record<string, Command>> = {
   z: 'undo',
   'shift+z': 'redo',
   y: 'redo',
-  p: 'print',
   ',': 'preferences',
 };
 

@@ -43,8 +43,15 @@ export class Book {
   readonly #verbs: { readonly [Name in Command]: () => Promise<unknown> } = {
     open: () => this.file.open(),
     'open-given': () => this.file.openGiven(),
-    'file-changed': () => Promise.resolve(this.file.seeForeignChange()),
-    print: () => this.#afterEntry(() => Promise.resolve(print())),
+    'file-changed': () => {
+      this.file.seeForeignChange();
+      return Promise.resolve();
+    },
+    print: () =>
+      this.#afterEntry(() => {
+        print();
+        return Promise.resolve();
+      }),
     preferences: () => this.#lay('preferences'),
     about: () => this.#lay('about'),
     demonstration: () => this.file.openDemonstration(),

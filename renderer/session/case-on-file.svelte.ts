@@ -191,7 +191,10 @@ export class CaseOnFile {
 
   async #take(outcome: FileOutcome): Promise<void> {
     if (outcome.kind === 'cancelled') return;
-    if (outcome.kind === 'failed') return this.tell('No file was opened', outcome.sentence);
+    if (outcome.kind === 'failed') {
+      this.tell('No file was opened', outcome.sentence);
+      return;
+    }
     const sentences = await this.#session.open(outcome.text);
     if (sentences.length === 0) {
       this.#placed(outcome.name);

@@ -45,10 +45,18 @@ export function differenceLines(
   const shown = (figure: string | null): string => {
     if (figure === null) return 'the default';
     const [digits = '', unit = ''] = figure.split(' ', 2);
-    return /^-?\d+(?:\.\d+)?$/u.test(digits) ? `${numbers.digits(digits)} ${unit}`.trim() : figure;
+    return /^-?\d+(?:\.\d+)?$/u.test(digits) ? `${numbers.digits(digits)} ${unitWords(unit)}`.trim() : figure;
+  };
+  // The file may hold anything, also a unit that is none.
+  const unitWords = (unit: string): string => {
+    try {
+      return unit === '' ? '' : numbers.unit(unit);
+    } catch {
+      return unit;
+    }
   };
   const lines = [
-    ...parts.map((part) => `${partNames[part] ?? `The part “${part}”`}`),
+    ...parts.map((part) => partNames[part] ?? `The part “${part}”`),
     ...figures.map(({ id, before, after }) => `${labelOf(id)}: ${shown(after)}, in the file ${shown(before)}`),
   ];
   const more = lines.length - mostLines;

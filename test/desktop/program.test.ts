@@ -11,7 +11,6 @@ import { launchStandIn } from './driver/stand-in/launch.ts';
 
 const distFolder = join(projectRoot, 'dist');
 const demonstration = join(projectRoot, 'examples/demonstration.tonne');
-const price = 'material.mixed.price';
 
 let browser: Browser;
 let driver: Driver;
