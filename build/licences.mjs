@@ -40,9 +40,7 @@ export const carried = [
 
 export const target = 'renderer/frame/licences.json';
 
-export const licencesText = () => format(JSON.stringify(licencesOf(carried)), { parser: 'json', printWidth: 120 });
-
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  writeFileSync(`${projectRoot}/${target}`, await licencesText());
+  writeFileSync(`${projectRoot}/${target}`, await format(JSON.stringify(licencesOf(carried)), { parser: 'json' }));
   console.log(`Wrote ${target}.`);
 }

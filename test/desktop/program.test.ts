@@ -126,6 +126,8 @@ describe('work that was not saved', () => {
 
     await launch();
     await button('Throw it away').click();
+    expect(await drafts()).toHaveLength(1);
+    await button('Yes, throw it away for good').click();
 
     await expect.poll(drafts).toEqual([]);
     expect(await sheet().count()).toBe(0);
