@@ -16,7 +16,15 @@ export const bundles = {
   renderer: {
     name: 'renderer',
     result: 'index.html',
-    inputs: ['renderer', 'src', 'electron/host.ts', 'examples', ...tools],
+    inputs: [
+      'renderer',
+      'src',
+      'electron/host.ts',
+      'electron/preferences.ts',
+      'electron/preferences-schema.ts',
+      'examples',
+      ...tools,
+    ],
     configs: async (outDir) => [(await import('./vite/renderer.mjs')).rendererConfig(outDir)],
   },
   /** @type {Bundle} */
@@ -49,5 +57,12 @@ export const bundles = {
     result: 'main.mjs',
     inputs: ['test/bench', 'src', 'examples', ...tools],
     configs: nodePrograms([{ entry: 'test/bench/main.ts', fileName: 'main.mjs', format: 'es' }]),
+  },
+  /** @type {Bundle} */
+  faults: {
+    name: 'faults',
+    result: 'main.mjs',
+    inputs: ['test/faults', 'test/support/dice.ts', 'src', 'electron', 'renderer/session/draft-keeper.ts', ...tools],
+    configs: nodePrograms([{ entry: 'test/faults/main.ts', fileName: 'main.mjs', format: 'es' }]),
   },
 };

@@ -4,8 +4,8 @@ export type CloseAnswer = 'save' | 'discard' | 'stay';
 export interface ClosingWindow {
   ask(): Promise<CloseAnswer>;
   requestSave(): void;
-  /** Closes without asking again. */
-  destroy(): void;
+  /** Closes without asking again. What becomes of the unsaved edits is decided. */
+  destroy(): Promise<void>;
   now(): number;
 }
 
@@ -23,6 +23,10 @@ export class Closing {
     this.#window = window;
   }
 
+  get isEdited(): boolean {
+    return this.#edited;
+  }
+
   setEdited(edited: boolean): void {
     this.#edited = edited;
   }
@@ -37,7 +41,7 @@ export class Closing {
   async #settle(): Promise<void> {
     this.#asking = true;
     const answer = await this.#window.ask().finally(() => (this.#asking = false));
-    if (answer === 'discard') this.#window.destroy();
+    if (answer === 'discard') await this.#window.destroy();
     if (answer !== 'save') return;
     this.#saveRequested = this.#window.now();
     this.#window.requestSave();
@@ -48,7 +52,7 @@ export class Closing {
     const closes = this.#saveRequested !== null && this.#window.now() - this.#saveRequested <= promptMilliseconds;
     this.#saveRequested = null;
     const outcome = await save();
-    if (closes && outcome.kind === 'saved') this.#window.destroy();
+    if (closes && outcome.kind === 'saved') await this.#window.destroy();
     return outcome;
   }
 }

@@ -34,7 +34,7 @@ export async function askBeforeClosing(dialog: Asks, window: BrowserWindow, titl
   const { response } = await dialog.showMessageBox(window, {
     type: 'warning',
     message: `Save the changes to “${title}” before closing?`,
-    detail: 'Without saving, the changes since the last save are lost.',
+    detail: 'If you do not save, the changes since the last save are thrown away.',
     buttons: ['Save', 'Don’t save', 'Cancel'],
     defaultId: 0,
     cancelId: 2,
@@ -47,7 +47,7 @@ export async function askBeforeClosing(dialog: Asks, window: BrowserWindow, titl
 export function tellOfBreakdown(dialog: Pick<Dialog, 'showErrorBox'>): void {
   dialog.showErrorBox(
     'Something went wrong inside the program',
-    'The files on your disk are untouched. Save your work under a new name with Save As, then close the program and start it again.',
+    'The files on your disk are untouched, and your edits are kept as a draft. Save your work under a new name with Save As, then close the program and start it again.',
   );
 }
 
@@ -56,7 +56,8 @@ export async function tellOfLostScreen(dialog: Asks, window: BrowserWindow): Pro
   await dialog.showMessageBox(window, {
     type: 'error',
     message: 'This window stopped working and must be drawn again',
-    detail: 'Changes since the last save are lost; the saved file is untouched and will be opened again.',
+    detail:
+      'The saved file is untouched and will be opened again. Edits up to the last second were kept; you will be asked about them.',
     buttons: ['Continue'],
   });
 }

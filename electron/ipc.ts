@@ -1,24 +1,37 @@
 import type { IpcMain, IpcMainInvokeEvent } from 'electron';
 import * as v from 'valibot';
-import { type ChannelName, channelOf } from './channels.ts';
-import type { Host } from './host.ts';
+import { type ChannelName, type Channels, channelOf } from './channels.ts';
+import { draftId } from './drafts/draft.ts';
 import { isOwnAddress } from './own-address.ts';
+import { preferencesSchema } from './preferences-schema.ts';
 
 const name = v.pipe(v.string(), v.maxLength(300));
+const path = v.pipe(v.string(), v.minLength(1), v.maxLength(4096));
 
 /** What each channel carries. A channel that is not in this table does not exist. */
 export const payloads = {
   numberLocale: v.strictTuple([]),
   startingCase: v.strictTuple([]),
   openCase: v.strictTuple([]),
+  openGiven: v.strictTuple([]),
+  openPath: v.strictTuple([path]),
+  reloadCase: v.strictTuple([]),
   saveCase: v.strictTuple([v.string(), name]),
+  saveCaseOver: v.strictTuple([v.string(), name]),
   saveCaseAs: v.strictTuple([v.string(), name]),
   saveWorkbook: v.strictTuple([v.instance(Uint8Array), name]),
   setEdited: v.strictTuple([v.boolean(), name]),
-} satisfies { [Name in ChannelName]: v.GenericSchema<unknown, Parameters<Host[Name]>> };
+  keepDraft: v.strictTuple([v.nullable(v.string()), name]),
+  leftDrafts: v.strictTuple([]),
+  takeDraft: v.strictTuple([draftId]),
+  forgetDraft: v.strictTuple([draftId]),
+  preferences: v.strictTuple([]),
+  setPreferences: v.strictTuple([preferencesSchema]),
+  versions: v.strictTuple([]),
+} satisfies { [Name in ChannelName]: v.GenericSchema<unknown, Parameters<Channels[Name]>> };
 
 /** What the machine does for one window when its screen asks. */
-export type Verbs = Pick<Host, ChannelName>;
+export type Verbs = Channels;
 
 /** The window that a sender belongs to, or undefined for a sender the program did not open. */
 export type FindVerbs = (contentsId: number) => Verbs | undefined;

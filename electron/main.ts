@@ -1,61 +1,58 @@
-import { app, dialog, ipcMain, Menu, protocol, session } from 'electron';
+import { app, dialog, ipcMain, protocol, session } from 'electron';
 import { join } from 'node:path';
+import { openDataFolder } from './data/data-folder.ts';
+import { portableDataFolder } from './data/portable-data-folder.ts';
 import { tellOfBreakdown } from './dialogs.ts';
 import { registerChannels } from './ipc.ts';
 import { caseOfArguments } from './launch-argument.ts';
 import { sealProgram, sealSession } from './lockdown.ts';
-import { menuTemplate } from './menu.ts';
-import { usableLocale } from './number-locale.ts';
-import { answerFrom, schemePrivileges } from './protocol.ts';
 import { scheme } from './own-address.ts';
-import { type CaseWindow, openCaseWindow } from './window.ts';
+import { Program } from './program.ts';
+import { answerFrom, schemePrivileges } from './protocol.ts';
+import { faultPlace } from './shell/fault-place.ts';
 
 // The bundles of the main process and of the screen lie side by side.
 const preload = join(__dirname, 'preload.cjs');
 const screenFolder = join(__dirname, '..', 'renderer');
 
-const windows = new Map<number, CaseWindow>();
-
-/** Shows a case: in the window that has it open already, else in a new one, so that no unsaved edit is ever displaced. */
-function show(path: string | null): void {
-  const open = [...windows.values()].find((window) => path === null || window.file.path === path);
-  if (open !== undefined) {
-    if (open.browserWindow.isMinimized()) open.browserWindow.restore();
-    open.browserWindow.focus();
-    return;
-  }
-  const window = openCaseWindow(preload, path, () => usableLocale(app.getSystemLocale()));
-  const { id } = window.browserWindow.webContents;
-  windows.set(id, window);
-  window.browserWindow.once('closed', () => windows.delete(id));
-}
-
 function start(): void {
-  // A double click on a Mac arrives as an event, perhaps before the program is ready.
+  const data = openDataFolder(app.getPath('userData'));
+  const program = new Program(preload, data);
+  const breakDown = (fault: unknown): void => {
+    data.log.note('fault in the program', faultPlace(fault));
+    tellOfBreakdown(dialog);
+  };
+  process.on('uncaughtException', breakDown);
+  process.on('unhandledRejection', breakDown);
+
+  // A double click on a Mac arrives as an event, perhaps before the program is ready; and a second start may be as early.
+  let isLoaded = false;
   let pathBeforeReady: string | null = null;
+  const show = (path: string | null): void => {
+    if (isLoaded) program.show(path);
+    else pathBeforeReady = path ?? pathBeforeReady;
+  };
   app.on('open-file', (event, path) => {
     event.preventDefault();
-    if (app.isReady()) show(path);
-    else pathBeforeReady = path;
+    show(path);
   });
   app.on('second-instance', (_event, words, folder) => show(caseOfArguments(words, folder)));
   app.on('window-all-closed', () => app.quit());
-  registerChannels(ipcMain, (contentsId) => windows.get(contentsId)?.verbs);
+  registerChannels(ipcMain, (contentsId) => program.verbsOf(contentsId));
 
-  void app.whenReady().then(() => {
+  void app.whenReady().then(async () => {
     sealSession(session.defaultSession);
     protocol.handle(scheme, (request) => answerFrom(screenFolder, request));
-    const template = menuTemplate(process.platform, (command, windowId) => {
-      [...windows.values()].find((window) => window.browserWindow.id === windowId)?.send(command);
-    });
-    Menu.setApplicationMenu(Menu.buildFromTemplate(template));
+    await program.load();
+    isLoaded = true;
     show(pathBeforeReady ?? caseOfArguments(process.argv, process.cwd()));
   });
 }
 
-process.on('uncaughtException', () => tellOfBreakdown(dialog));
-process.on('unhandledRejection', () => tellOfBreakdown(dialog));
 protocol.registerSchemesAsPrivileged(schemePrivileges);
 sealProgram(app);
+// Before the lock, which lies in that folder too.
+const portable = portableDataFolder(process.env);
+if (portable !== null) app.setPath('userData', portable);
 if (app.requestSingleInstanceLock()) start();
 else app.quit();

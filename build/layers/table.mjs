@@ -29,7 +29,14 @@ export const storeys = [
     name: 'renderer',
     at: 'renderer',
     uses: ['index', 'wording', 'examples'],
-    alsoFiles: ['electron/host.ts', 'src/workbook/write-xlsx.ts', 'src/study/lots/blend/highs-solver.ts'],
+    alsoFiles: [
+      'electron/host.ts',
+      // Plain data and its form, the same in a browser.
+      'electron/preferences.ts',
+      'electron/preferences-schema.ts',
+      'src/workbook/write-xlsx.ts',
+      'src/study/lots/blend/highs-solver.ts',
+    ],
   },
   { name: 'examples', at: 'examples', uses: [] },
   { name: 'build', at: 'build', uses: [] },

@@ -1,9 +1,12 @@
 import { basename } from 'node:path';
 import type { FileOutcome, SaveOutcome } from '../host.ts';
+import { digestOf } from './digest.ts';
 import { fileName } from './file-name.ts';
-import { reasonOf } from './failure-reason.ts';
+import { type NotedFile, foreignChange, hasMoved, noteFile } from './noted-file.ts';
 import { largestBytes, readCase } from './read-case.ts';
-import { digestOf, saveAtomically, type SaveMeans } from './save-atomically.ts';
+import { saveAtomically } from './save-atomically.ts';
+import type { SaveMeans } from './save-means.ts';
+import { notSaved, tooLargeToSave } from './save-sentences.ts';
 
 export type SavedKind = 'case' | 'workbook';
 
@@ -18,8 +21,9 @@ export class CaseFile {
   readonly #ask: AskForPlace;
   readonly #means: SaveMeans;
   #path: string | null;
-  /** Of the text as it was last read or written here; another one on the disk means that another program wrote it. */
-  #digest: string | null = null;
+  /** As it was last read or written here; another content on the disk means that another program wrote it. */
+  #noted: NotedFile | null = null;
+  #isReadOnly = false;
   #last: Promise<unknown> = Promise.resolve();
 
   constructor(ask: AskForPlace, means: SaveMeans, startingPath: string | null) {
@@ -32,10 +36,19 @@ export class CaseFile {
     return this.#path;
   }
 
+  get name(): string | null {
+    return this.#path === null ? null : basename(this.#path);
+  }
+
+  /** The file that the work in this window began from, so that a draft can be told from a later file. */
+  get base(): { readonly path: string; readonly digest: string } | null {
+    return this.#path === null || this.#noted === null ? null : { path: this.#path, digest: this.#noted.digest };
+  }
+
   async readStarting(): Promise<FileOutcome | null> {
     const path = this.#path;
     if (path === null) return null;
-    const outcome = await this.#read(path);
+    const outcome = await this.read(path);
     // What could not be read must not be replaced by the next save.
     if (outcome.kind !== 'read') this.#path = null;
     return outcome;
@@ -43,13 +56,56 @@ export class CaseFile {
 
   async open(): Promise<FileOutcome> {
     const path = await this.#ask.toOpen();
-    return path === null ? { kind: 'cancelled' } : this.#read(path);
+    return path === null ? { kind: 'cancelled' } : this.read(path);
+  }
+
+  /** Reads the file of this window again, as another program left it. */
+  async reload(): Promise<FileOutcome> {
+    return this.#path === null ? { kind: 'cancelled' } : this.read(this.#path);
+  }
+
+  async read(path: string): Promise<FileOutcome> {
+    const { files } = this.#means;
+    const outcome = await readCase(path, files);
+    if (outcome.kind === 'failed') return outcome;
+    const canWrite = await this.#canWrite(path);
+    this.#placed(path, await noteFile(path, digestOf(outcome.bytes), files), !canWrite);
+    const read = { kind: 'read', name: basename(path), text: outcome.text } as const;
+    return canWrite ? read : { ...read, isReadOnly: true };
+  }
+
+  /** Goes on with the file that a draft was made from, if it is still what it was. */
+  async adopt(path: string, digest: string): Promise<boolean> {
+    const { files } = this.#means;
+    const isSame = (await files.readFile(path).then(digestOf, () => '')) === digest;
+    if (isSame) this.#placed(path, await noteFile(path, digest, files), !(await this.#canWrite(path)));
+    return isSame;
+  }
+
+  /** From now on no file is open here: the next save asks for a place. */
+  leave(): void {
+    this.#path = null;
+    this.#noted = null;
   }
 
   save(text: string, suggestedName: string): Promise<SaveOutcome> {
+    return this.#inTurn(async () => {
+      const path = this.#path;
+      // A file that can only be read stays as it is: the work goes to another place.
+      if (path === null || this.#isReadOnly) return this.#saveElsewhere(text, suggestedName);
+      const before = this.#noted?.digest ?? '';
+      if ((await foreignChange(path, before, this.#means.files)) === 'changed') {
+        return { kind: 'changed', name: basename(path) };
+      }
+      return this.#writeCase(path, text);
+    });
+  }
+
+  /** Replaces what another program wrote, after the person has said so; that goes to .bak. */
+  saveOver(text: string, suggestedName: string): Promise<SaveOutcome> {
     return this.#inTurn(() => {
       const path = this.#path;
-      return path === null ? this.#saveElsewhere(text, suggestedName) : this.#saveAgain(path, text);
+      return path === null ? this.#saveElsewhere(text, suggestedName) : this.#writeCase(path, text);
     });
   }
 
@@ -65,6 +121,27 @@ export class CaseFile {
     });
   }
 
+  /** What other programs did to the file since it was last read or written here; null for nothing. */
+  async changedMeanwhile(): Promise<'changed' | 'gone' | null> {
+    const path = this.#path;
+    const noted = this.#noted;
+    if (path === null || noted === null || !(await hasMoved(path, noted, this.#means.files))) return null;
+    return foreignChange(path, noted.digest, this.#means.files);
+  }
+
+  #canWrite(path: string): Promise<boolean> {
+    return this.#means.files.checkWritable(path).then(
+      () => true,
+      () => false,
+    );
+  }
+
+  #placed(path: string, noted: NotedFile, isReadOnly: boolean): void {
+    this.#path = path;
+    this.#noted = noted;
+    this.#isReadOnly = isReadOnly;
+  }
+
   // One save after the other: two at once would each take the other for a foreign program.
   #inTurn(save: () => Promise<SaveOutcome>): Promise<SaveOutcome> {
     const turn = this.#last.then(save);
@@ -72,42 +149,17 @@ export class CaseFile {
     return turn;
   }
 
-  async #read(path: string): Promise<FileOutcome> {
-    const outcome = await readCase(path, this.#means.files);
-    if (outcome.kind === 'failed') return outcome;
-    this.#path = path;
-    this.#digest = digestOf(outcome.bytes);
-    return { kind: 'read', name: basename(path), text: outcome.text };
-  }
-
   async #saveElsewhere(text: string, suggestedName: string): Promise<SaveOutcome> {
     const path = await this.#ask.toSave(fileName(suggestedName, 'tonne'), 'case');
     return path === null ? { kind: 'cancelled' } : this.#writeCase(path, text);
   }
 
-  async #saveAgain(path: string, text: string): Promise<SaveOutcome> {
-    const onDisk = await this.#means.files.readFile(path).then(digestOf, () => null);
-    if (onDisk === null || onDisk === this.#digest) return this.#writeCase(path, text);
-    const what = `“${basename(path)}” was changed by another program after it was opened here, so it was not replaced`;
-    return {
-      kind: 'failed',
-      sentence: `${what}. Your work is still open here. Keep both with Save As under another name.`,
-    };
-  }
-
   async #writeCase(path: string, text: string): Promise<SaveOutcome> {
     const bytes = new TextEncoder().encode(text);
-    if (bytes.byteLength > largestBytes) {
-      const what = `The case was not saved to “${basename(path)}”: it is larger than 20 MB and could not be opened again`;
-      return {
-        kind: 'failed',
-        sentence: `${what}. Your work is still open here. Remove routes or notes and save again.`,
-      };
-    }
+    if (bytes.byteLength > largestBytes) return tooLargeToSave(basename(path));
     const outcome = await this.#write(path, bytes, 'case');
     if (outcome.kind === 'saved') {
-      this.#path = path;
-      this.#digest = digestOf(bytes);
+      this.#placed(path, await noteFile(path, digestOf(bytes), this.#means.files), false);
     }
     return outcome;
   }
@@ -115,10 +167,6 @@ export class CaseFile {
   async #write(path: string, bytes: Uint8Array, kind: SavedKind): Promise<SaveOutcome> {
     const name = basename(path);
     const result = await saveAtomically(path, bytes, this.#means);
-    if (result.kind === 'saved') return { kind: 'saved', name };
-    const { because, next } = reasonOf(result.failure);
-    const work = result.kept === null ? 'still open here' : `kept beside it as “${result.kept}”`;
-    const safe = `What was saved before is untouched, and your work is ${work}`;
-    return { kind: 'failed', sentence: `The ${kind} could not be saved to “${name}”: ${because}. ${safe}. ${next}.` };
+    return result.kind === 'saved' ? { kind: 'saved', name } : notSaved(name, kind, result.failure, result.kept);
   }
 }

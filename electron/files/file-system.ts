@@ -1,5 +1,17 @@
 import { constants } from 'node:fs';
-import { access, copyFile, open, readFile, realpath, rename, stat, unlink } from 'node:fs/promises';
+import {
+  access,
+  copyFile,
+  link,
+  mkdir,
+  open,
+  readdir,
+  readFile,
+  realpath,
+  rename,
+  stat,
+  unlink,
+} from 'node:fs/promises';
 
 interface OpenFile {
   writeFile(bytes: Uint8Array): Promise<void>;
@@ -7,9 +19,17 @@ interface OpenFile {
   close(): Promise<void>;
 }
 
+/** `mtimeMs`: milliseconds since 1970 at which the content last changed, as the drive tells it. */
+interface FileFacts {
+  readonly size: number;
+  readonly mode: number;
+  readonly mtimeMs: number;
+  isFile(): boolean;
+}
+
 /** The part of the file system that opening and saving use, so that tests can make any step of it fail. */
 export interface FileSystem {
-  stat(path: string): Promise<{ readonly size: number; readonly mode: number; isFile(): boolean }>;
+  stat(path: string): Promise<FileFacts>;
   realpath(path: string): Promise<string>;
   readFile(path: string): Promise<Uint8Array>;
   /** Fails where the file may not be written to. */
@@ -18,8 +38,14 @@ export interface FileSystem {
   createNew(path: string, mode: number): Promise<OpenFile>;
   openFolder(path: string): Promise<OpenFile>;
   copyFile(from: string, to: string): Promise<void>;
+  /** A second name for the same content. Some drives have none. */
+  link(from: string, to: string): Promise<void>;
   rename(from: string, to: string): Promise<void>;
   unlink(path: string): Promise<void>;
+  /** The names in a folder. */
+  readFolder(path: string): Promise<readonly string[]>;
+  /** Makes a folder and those above it; one that is there already is left as it is. */
+  makeFolder(path: string): Promise<unknown>;
 }
 
 export const diskFileSystem: FileSystem = {
@@ -30,6 +56,9 @@ export const diskFileSystem: FileSystem = {
   createNew: (path, mode) => open(path, 'wx', mode),
   openFolder: (path) => open(path, 'r'),
   copyFile,
+  link,
   rename,
   unlink,
+  readFolder: (path) => readdir(path),
+  makeFolder: (path) => mkdir(path, { recursive: true }),
 };

@@ -4,6 +4,12 @@ import type { FileOutcome, SaveOutcome } from '../../electron/host.ts';
 export interface BrowserFiles {
   open(): Promise<FileOutcome>;
   save(text: string, suggestedName: string): Promise<SaveOutcome>;
+  /** Writes although another program changed the file. */
+  saveOver(text: string, suggestedName: string): Promise<SaveOutcome>;
+  /** Reads the open file again, where the browser remembers it. */
+  reload(): Promise<FileOutcome>;
+  /** From now on no file is open: the next save asks for a place. */
+  leave(): void;
   saveAs(text: string, suggestedName: string): Promise<SaveOutcome>;
   saveWorkbook(bytes: Uint8Array, suggestedName: string): Promise<SaveOutcome>;
 }

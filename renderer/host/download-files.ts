@@ -16,6 +16,18 @@ export class DownloadFiles implements BrowserFiles {
     return Promise.resolve(download(text, fileName(suggestedName, 'tonne')));
   }
 
+  saveOver(text: string, suggestedName: string): Promise<SaveOutcome> {
+    return this.save(text, suggestedName);
+  }
+
+  reload(): Promise<FileOutcome> {
+    return Promise.resolve({ kind: 'cancelled' });
+  }
+
+  leave(): void {
+    // No file is ever open here: every save is a new download.
+  }
+
   saveAs(text: string, suggestedName: string): Promise<SaveOutcome> {
     return this.save(text, suggestedName);
   }

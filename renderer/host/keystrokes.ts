@@ -8,6 +8,7 @@ const keys: Readonly<Record<string, Command>> = {
   z: 'undo',
   'shift+z': 'redo',
   y: 'redo',
+  ',': 'preferences',
 };
 
 /** Control on Windows and Linux, Command on a Mac. */

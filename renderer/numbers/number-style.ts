@@ -16,10 +16,13 @@ export class NumberStyle {
   readonly symbol: string;
   readonly decimalMark: string;
 
-  constructor(locale: string, currency: string) {
+  readonly #currencyText: 'symbol' | 'code';
+
+  constructor(locale: string, currency: string, currencyText: 'symbol' | 'code' = 'symbol') {
     this.locale = locale;
     this.currency = currency;
-    this.symbol = currencySymbol(locale, currency);
+    this.#currencyText = currencyText;
+    this.symbol = currencyText === 'code' ? currency : currencySymbol(locale, currency);
     this.decimalMark =
       new Intl.NumberFormat(locale).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.';
   }
@@ -63,7 +66,9 @@ export class NumberStyle {
   }
 
   unit(unit: string): string {
-    return unitLabel(unit);
+    const label = unitLabel(unit);
+    // Currencies whose signs the labels of units use.
+    return this.#currencyText === 'code' ? label.replaceAll('€', 'EUR').replaceAll('£', 'GBP') : label;
   }
 }
 

@@ -1,16 +1,21 @@
-import type { Command, Host } from '../../electron/host.ts';
+import type { Command, Host, Version } from '../../electron/host.ts';
 import { startEngine, type EngineClient } from '../engine/engine-client.ts';
 import { NumberStyle } from '../numbers/number-style.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { CaseOnFile } from './case-on-file.svelte.ts';
 import { CaseSession } from './case-session.svelte.ts';
+import { DraftKeeper } from './draft-keeper.ts';
 import { EntryInHand } from './entry-in-hand.ts';
 import { Folding } from './folding.svelte.ts';
+import { LeftWork } from './left-work.svelte.ts';
 import { LotsPlace } from './lots-place.svelte.ts';
 import { LinePlace } from './line-place.svelte.ts';
 import { Pages } from './pages.svelte.ts';
+import { PreferencesInHand } from './preferences-in-hand.svelte.ts';
 import { WastePlace } from './waste-place.svelte.ts';
 import { WhatIfPlace } from './what-if-place.svelte.ts';
+
+type ProgramSheet = 'preferences' | 'about';
 
 /** Everything the screens share: the case, its file, how numbers are written, and the entry being typed. */
 export class Book {
@@ -24,14 +29,33 @@ export class Book {
   readonly whatIfPlace = new WhatIfPlace();
   readonly lotsPlace = new LotsPlace();
   readonly announcer = new Announcer();
+  readonly preferences: PreferencesInHand;
+  readonly leftWork: LeftWork;
+  readonly drafts: DraftKeeper;
   readonly #host: Host;
-  #locale = $state.raw('en');
+  #systemLocale = $state.raw('en');
+  #sheet = $state.raw<ProgramSheet | null>(null);
   #draft: Book | null = null;
 
-  readonly numbers = $derived.by(() => new NumberStyle(this.#locale, this.session.spread?.currency ?? 'EUR'));
+  readonly numbers = $derived.by(() => {
+    const { numberLocale, currencyText } = this.preferences.now;
+    return new NumberStyle(numberLocale ?? this.#systemLocale, this.session.spread?.currency ?? 'EUR', currencyText);
+  });
 
   readonly #verbs: { readonly [Name in Command]: () => Promise<unknown> } = {
     open: () => this.file.open(),
+    'open-given': () => this.file.openGiven(),
+    'file-changed': () => {
+      this.file.seeForeignChange();
+      return Promise.resolve();
+    },
+    print: () =>
+      this.#afterEntry(() => {
+        print();
+        return Promise.resolve();
+      }),
+    preferences: () => this.#lay('preferences'),
+    about: () => this.#lay('about'),
     demonstration: () => this.file.openDemonstration(),
     save: () => this.#afterEntry(() => this.file.save()),
     'save-as': () => this.#afterEntry(() => this.file.saveAs()),
@@ -47,22 +71,54 @@ export class Book {
     this.#host = host;
     this.session = new CaseSession(engine);
     this.file = new CaseOnFile(host, this.session, demonstration);
+    this.preferences = new PreferencesInHand(host);
+    this.leftWork = new LeftWork(host, this.file);
+    this.drafts = new DraftKeeper(
+      (text, title) => host.keepDraft(text, title),
+      (sentence) => this.file.tell('Your edits are not kept for the case of a crash', sentence),
+    );
   }
 
   async start(): Promise<void> {
-    this.#locale = await this.#host.numberLocale();
+    this.#systemLocale = await this.#host.numberLocale();
+    await this.preferences.load();
     await this.file.start();
+    await this.leftWork.load();
+  }
+
+  /** The number format that the system uses, before the person's own choice. */
+  get systemLocale(): string {
+    return this.#systemLocale;
+  }
+
+  /** What lies over the book about the program itself. */
+  get sheet(): ProgramSheet | null {
+    return this.#sheet;
+  }
+
+  putSheetAway(): void {
+    this.#sheet = null;
+  }
+
+  versions(): Promise<readonly Version[]> {
+    return this.#host.versions();
   }
 
   /** A book of its own for a case that is being started, so that the open one stays as it is until it is left. */
   draft(): Book {
     this.#draft ??= new Book(this.#host, startEngine(), '');
-    this.#draft.#locale = this.#locale;
+    this.#draft.#systemLocale = this.#systemLocale;
+    void this.#draft.preferences.load();
     return this.#draft;
   }
 
   do(command: Command): Promise<unknown> {
     return this.#verbs[command]();
+  }
+
+  async #lay(sheet: ProgramSheet): Promise<void> {
+    await this.preferences.load();
+    this.#sheet = sheet;
   }
 
   #beingEdited(): Book {

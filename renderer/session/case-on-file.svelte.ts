@@ -1,4 +1,4 @@
-import type { FileOutcome, Host, SaveOutcome } from '../../electron/host.ts';
+import type { FileOutcome, Host, LeftDraft, SaveOutcome } from '../../electron/host.ts';
 import type { CaseSession } from './case-session.svelte.ts';
 
 /** Something to tell the person before they go on: what happened and, in the sentences, what is safe and what to do. */
@@ -22,6 +22,8 @@ export class CaseOnFile {
   #savedAt = $state.raw<number | null>(null);
   #notice = $state.raw<Notice | null>(null);
   #leaving = $state.raw<(() => Promise<void>) | null>(null);
+  #isReadOnly = $state.raw(false);
+  #foreignChange = $state.raw<'seen' | 'met by a save' | null>(null);
 
   constructor(host: Host, session: CaseSession, demonstration: string) {
     this.#host = host;
@@ -47,6 +49,16 @@ export class CaseOnFile {
     return this.#session.text !== this.#savedText;
   }
 
+  /** Whether the file can only be read; a save then asks for another place. */
+  get isReadOnly(): boolean {
+    return this.#isReadOnly;
+  }
+
+  /** Another program changed the open file, and the person has not said yet what shall become of it. */
+  get foreignChange(): 'seen' | 'met by a save' | null {
+    return this.#foreignChange;
+  }
+
   get notice(): Notice | null {
     return this.#notice;
   }
@@ -64,6 +76,55 @@ export class CaseOnFile {
 
   open(): Promise<void> {
     return this.#leave(async () => this.#take(await this.#host.openCase()));
+  }
+
+  /** Opens what the person chose outside the screen. */
+  openGiven(): Promise<void> {
+    return this.#leave(async () => this.#take(await this.#host.openGiven()));
+  }
+
+  openDropped(file: File): Promise<void> {
+    return this.#leave(async () => this.#take(await this.#host.openDropped(file)));
+  }
+
+  /** Goes on with work that an earlier run left unsaved. It stays unsaved until it is saved. Says whether it is on the screen. */
+  async openDraft(draft: LeftDraft): Promise<boolean> {
+    const sentences = await this.#session.open(draft.text);
+    if (sentences.length > 0) {
+      this.#notice = {
+        title: `The draft of “${draft.title}” cannot be read`,
+        sentences,
+        safe: 'It was not thrown away.',
+      };
+      return false;
+    }
+    const taken = await this.#host.takeDraft(draft.id);
+    this.#placed(taken.kind === 'taken' ? taken.name : null);
+    this.#isDemonstration = false;
+    // What the file holds now is what is saved; a draft without its file is not saved anywhere.
+    this.#savedText = this.#name === null ? '' : (draft.fileText ?? '');
+    if (taken.kind === 'failed') this.tell('The draft is open as a new case', taken.sentence);
+    return true;
+  }
+
+  /** The machine saw that another program changed the open file. */
+  seeForeignChange(): void {
+    if (this.#isPlaced) this.#foreignChange ??= 'seen';
+  }
+
+  async readFileAgain(): Promise<void> {
+    this.#foreignChange = null;
+    await this.#take(await this.#host.reloadCase());
+  }
+
+  /** Replaces what another program wrote. */
+  async saveOver(): Promise<boolean> {
+    this.#foreignChange = null;
+    return this.#saved(await this.#host.saveCaseOver(this.#session.text, this.#suggestedName()));
+  }
+
+  keepForeignChange(): void {
+    this.#foreignChange = null;
   }
 
   openDemonstration(): Promise<void> {
@@ -92,6 +153,7 @@ export class CaseOnFile {
   }
 
   async saveAs(): Promise<boolean> {
+    this.#foreignChange = null;
     return this.#saved(await this.#host.saveCaseAs(this.#session.text, this.#suggestedName()));
   }
 
@@ -130,12 +192,13 @@ export class CaseOnFile {
   async #take(outcome: FileOutcome): Promise<void> {
     if (outcome.kind === 'cancelled') return;
     if (outcome.kind === 'failed') {
-      this.#notice = { title: 'No file was opened', sentences: [outcome.sentence], safe: '' };
+      this.tell('No file was opened', outcome.sentence);
       return;
     }
     const sentences = await this.#session.open(outcome.text);
     if (sentences.length === 0) {
       this.#placed(outcome.name);
+      this.#isReadOnly = outcome.isReadOnly ?? false;
       return;
     }
     // The host now has the refused file open.
@@ -145,16 +208,23 @@ export class CaseOnFile {
   }
 
   #saved(outcome: SaveOutcome): boolean {
-    if (outcome.kind === 'failed')
-      this.#notice = { title: 'The case was not saved', sentences: [outcome.sentence], safe: '' };
+    if (outcome.kind === 'failed') this.tell('The case was not saved', outcome.sentence);
+    if (outcome.kind === 'changed') this.#foreignChange = 'met by a save';
     if (outcome.kind !== 'saved') return false;
     this.#placed(outcome.name);
     this.#savedAt = Date.now();
     return true;
   }
 
+  /** Something to tell before the person goes on. */
+  tell(title: string, sentence: string): void {
+    this.#notice = { title, sentences: [sentence], safe: '' };
+  }
+
   #placed(name: string | null): void {
     this.#name = name;
+    this.#isReadOnly = false;
+    this.#foreignChange = null;
     this.#isPlaced = name !== null;
     this.#savedText = this.#session.text;
     this.#isDemonstration = name === null;

@@ -7,6 +7,7 @@ import { findReferenceProblems } from './references.ts';
 import { findRepeatedKeys } from './repeated-keys.ts';
 import { type CaseFile, caseSchema, formatVersion } from './schema.ts';
 import { findShapeProblems } from './shape.ts';
+import { findTooManyStages } from './total-stages.ts';
 
 const mostCharacters = 5_000_000;
 // A case that gives every figure of twenty routes holds about 30,000 values.
@@ -29,7 +30,7 @@ export function readCase(text: string): Outcome<Case> {
   } catch (fault) {
     return refused({ kind: 'not text', detail: fault instanceof Error ? fault.message : '' });
   }
-  return notOurs(content) ?? checked(content, findRepeatedKeys(plain));
+  return notOurs(content) ?? tooGrown(content) ?? checked(content, findRepeatedKeys(plain));
 }
 
 /** Another kind of file, or one of a later program, whose details are not for this program to judge. */
@@ -39,6 +40,11 @@ function notOurs(content: unknown): Outcome<Case> | null {
   if (format !== 'tonne') return refused({ kind: 'not a case', given: quoted(format) });
   if (typeof version !== 'number' || !Number.isInteger(version) || version <= formatVersion) return null;
   return refused({ kind: 'newer version', given: quoted(version), known: formatVersion });
+}
+
+function tooGrown(content: unknown): Outcome<Case> | null {
+  const [problem] = findTooManyStages(content);
+  return problem === undefined ? null : refused(problem);
 }
 
 function checked(content: unknown, repeated: readonly Problem[]): Outcome<Case> {

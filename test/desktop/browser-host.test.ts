@@ -121,6 +121,63 @@ describe('the host in a browser without file pickers', () => {
   });
 });
 
+describe('unsaved work in a browser', () => {
+  const keep = (page: Page, text: string | null) =>
+    page.evaluate((given) => window.chosenHost.keepDraft(given, 'Mill'), text);
+  const left = (page: Page) => page.evaluate(() => window.chosenHost.leftDrafts());
+
+  it('outlives its tab, is offered by the next one and never by one beside it', async () => {
+    const context = await browser.newContext();
+    const open = async (): Promise<Page> => {
+      const page = await context.newPage();
+      await page.goto(server.address);
+      await page.waitForFunction(() => 'chosenHost' in window);
+      return page;
+    };
+    const first = await open();
+    expect(await keep(first, 'work')).toEqual({ kind: 'kept' });
+    const beside = await open();
+    expect(await left(beside)).toEqual([]);
+    await first.close();
+
+    const next = await open();
+    await expect.poll(() => left(next)).toMatchObject([{ title: 'Mill', text: 'work', file: 'none', name: null }]);
+    const [draft] = await left(next);
+    const take = (id: string) => next.evaluate((given) => window.chosenHost.takeDraft(given), id);
+    expect(await take(draft?.id ?? '')).toEqual({ kind: 'taken', name: null });
+    await expect.poll(() => left(beside)).toEqual([]);
+
+    await keep(next, null);
+    await next.close();
+    expect(await left(beside)).toEqual([]);
+    await context.close();
+  });
+
+  it('that the browser has no more room for is said so', async () => {
+    const page = await openPage();
+
+    const outcome = await keep(page, 'x'.repeat(20_000_000));
+
+    expect(outcome).toMatchObject({
+      kind: 'failed',
+      sentence: expect.stringContaining('gives no more room') as string,
+    });
+  });
+});
+
+it('keeps preferences from one visit to the next, and passes over damaged ones', async () => {
+  const page = await openPage();
+  const wanted = { numberLocale: 'de-AT', theme: 'dark', currencyText: 'code', zoom: 100 } as const;
+
+  await page.evaluate((given) => window.chosenHost.setPreferences(given), wanted);
+  await page.reload();
+  await page.waitForFunction(() => 'chosenHost' in window);
+  expect(await page.evaluate(() => window.chosenHost.preferences())).toEqual(wanted);
+
+  await page.evaluate(() => localStorage.setItem('tonne.preferences', '{"theme": "pi'));
+  expect(await page.evaluate(() => window.chosenHost.preferences())).toMatchObject({ theme: 'system' });
+});
+
 it('finds the file pickers of a browser that has them', async () => {
   const page = await browser.newPage();
   await page.addInitScript(() => {

@@ -145,7 +145,8 @@ describe('the driver', () => {
   });
 
   it.each([
-    ['electron.shell', 'electron.shell.openExternal("https://example.org/")'],
+    ['electron.autoUpdater', 'electron.autoUpdater.checkForUpdates()'],
+    ['shell.openExternal', 'electron.shell.openExternal("https://example.org/")'],
     ['app.setLoginItemSettings', 'app.setLoginItemSettings({})'],
     ['BrowserWindow.setKiosk', 'new BrowserWindow({}).setKiosk(true)'],
     ['webContents.openDevTools', 'new BrowserWindow({}).webContents.openDevTools()'],

@@ -1,7 +1,8 @@
-import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { readdir, readFile, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { CaseFile } from '../../electron/files/case-file.ts';
+import { digestOf } from '../../electron/files/digest.ts';
 import { diskFileSystem, type FileSystem } from '../../electron/files/file-system.ts';
 import { diskExcept, systemError } from './failing-file-system.ts';
 import { temporaryFolder } from './temporary-folder.ts';
@@ -94,20 +95,108 @@ describe('the file of a window', () => {
     expect(await readdir(folder)).toEqual([]);
   });
 
-  it('is not saved over when another program has changed it meanwhile', async () => {
+  it('is not saved over when another program has changed it meanwhile, until the person says so', async () => {
     const path = join(await temporaryFolder(), 'mill.tonne');
     const { file } = caseFile([path]);
     await file.save('mine', 'mill');
     await writeFile(path, 'theirs');
 
-    const outcome = await file.save('mine again', 'mill');
-
-    expect(outcome).toMatchObject({
-      kind: 'failed',
-      sentence: expect.stringContaining('changed by another program') as string,
-    });
+    expect(await file.save('mine again', 'mill')).toEqual({ kind: 'changed', name: 'mill.tonne' });
     expect(await readFile(path, 'utf8')).toBe('theirs');
+
+    expect(await file.saveOver('mine again', 'mill')).toEqual({ kind: 'saved', name: 'mill.tonne' });
+    expect(await readFile(path, 'utf8')).toBe('mine again');
+    expect(await readFile(`${path}.bak`, 'utf8')).toBe('theirs');
   });
+
+  it('is saved where another program only touched it, whatever its time says', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file } = caseFile([path]);
+    await file.save('mine', 'mill');
+    await utimes(path, new Date(2001, 0, 1), new Date(2001, 0, 1));
+
+    expect(await file.changedMeanwhile()).toBeNull();
+    expect((await file.save('mine again', 'mill')).kind).toBe('saved');
+  });
+
+  it('is known to have changed even where the drive gives the old time', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file } = caseFile([path]);
+    await file.save('mine', 'mill');
+    const { atime, mtime } = await stat(path);
+    await writeFile(path, 'them');
+    await utimes(path, atime, mtime);
+
+    expect(await file.save('mine again', 'mill')).toMatchObject({ kind: 'changed' });
+  });
+
+  it('is seen to have changed, or to be gone, when the window is looked at again', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file } = caseFile([path]);
+    await file.save('mine', 'mill');
+    expect(await file.changedMeanwhile()).toBeNull();
+
+    await writeFile(path, 'theirs');
+    await utimes(path, new Date(2001, 0, 1), new Date(2001, 0, 1));
+    expect(await file.changedMeanwhile()).toBe('changed');
+
+    await rm(path);
+    expect(await file.changedMeanwhile()).toBe('gone');
+  });
+
+  it('is read again as another program left it, and then saved to', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    const { file } = caseFile([path]);
+    await file.save('mine', 'mill');
+    await writeFile(path, 'theirs');
+
+    expect(await file.reload()).toEqual({ kind: 'read', name: 'mill.tonne', text: 'theirs' });
+    expect((await file.save('both', 'mill')).kind).toBe('saved');
+  });
+
+  it('says that it can only be read, and then saves elsewhere', async () => {
+    const folder = await temporaryFolder();
+    const locked = join(folder, 'locked.tonne');
+    await writeFile(locked, 'locked');
+    const checkWritable = (path: string) =>
+      path === locked ? Promise.reject(systemError('EACCES')) : diskFileSystem.checkWritable(path);
+    const { file } = caseFile([locked, join(folder, 'own.tonne')], { files: diskExcept({ checkWritable }) });
+
+    expect(await file.open()).toEqual({ kind: 'read', name: 'locked.tonne', text: 'locked', isReadOnly: true });
+    expect(await file.save('mine', 'locked')).toEqual({ kind: 'saved', name: 'own.tonne' });
+
+    expect(await readFile(locked, 'utf8')).toBe('locked');
+    expect(await readFile(join(folder, 'own.tonne'), 'utf8')).toBe('mine');
+  });
+
+  it('goes on with the file of a draft only while that is what the draft began from', async () => {
+    const path = join(await temporaryFolder(), 'mill.tonne');
+    await writeFile(path, 'base');
+    const digest = digestOf(new TextEncoder().encode('base'));
+    const { file } = caseFile([null]);
+
+    expect(await file.adopt(path, digest)).toBe(true);
+    expect(file.base).toEqual({ path, digest });
+    expect((await file.save('draft', 'mill')).kind).toBe('saved');
+
+    const late = caseFile([null]);
+    expect(await late.file.adopt(path, digest)).toBe(false);
+    expect(await late.file.save('draft', 'mill')).toEqual({ kind: 'cancelled' });
+    expect(await readFile(path, 'utf8')).toBe('draft');
+  });
+
+  it.each(['日本語 – Übung.tonne', `${'n'.repeat(200)}.tonne`, "it's 100% & more.tonne"])(
+    'may have the name %s',
+    async (name) => {
+      const path = join(await temporaryFolder(), name);
+      const { file } = caseFile([path]);
+
+      expect(await file.save('one', 'mill')).toEqual({ kind: 'saved', name });
+      expect(await file.save('two', 'mill')).toEqual({ kind: 'saved', name });
+
+      expect(await readFile(path, 'utf8')).toBe('two');
+    },
+  );
 
   it('is made again when it was deleted meanwhile', async () => {
     const path = join(await temporaryFolder(), 'mill.tonne');
@@ -133,7 +222,9 @@ describe('the file of a window', () => {
   it('says where the work is when it could not be put in place', async () => {
     const path = join(await temporaryFolder(), 'mill.tonne');
     await writeFile(path, 'old');
-    const { file } = caseFile([path], { files: diskExcept({ rename: () => Promise.reject(systemError('EBUSY')) }) });
+    const held: FileSystem['rename'] = (from, to) =>
+      to === path ? Promise.reject(systemError('EBUSY')) : diskFileSystem.rename(from, to);
+    const { file } = caseFile([path], { files: diskExcept({ rename: held }) });
 
     expect(await file.saveAs('new', 'mill')).toEqual({
       kind: 'failed',

@@ -10,7 +10,10 @@ function closing(...answers: CloseAnswer[]) {
       return Promise.resolve(answers.shift() ?? 'stay');
     },
     requestSave: () => seen.push('save requested'),
-    destroy: () => seen.push('closed'),
+    destroy: () => {
+      seen.push('closed');
+      return Promise.resolve();
+    },
     now: () => clock.now,
   });
   const close = async () => {

@@ -9,10 +9,21 @@ const goodPayloads: { readonly [Name in keyof Verbs]: readonly unknown[] } = {
   numberLocale: [],
   startingCase: [],
   openCase: [],
+  openGiven: [],
+  openPath: ['/cases/mill.tonne'],
+  reloadCase: [],
   saveCase: ['text', 'case'],
+  saveCaseOver: ['text', 'case'],
   saveCaseAs: ['text', 'case'],
   saveWorkbook: [new Uint8Array([80, 75]), 'case'],
   setEdited: [true, 'case'],
+  keepDraft: ['text', 'case'],
+  leftDrafts: [],
+  takeDraft: ['0123456789abcdef'],
+  forgetDraft: ['0123456789abcdef'],
+  preferences: [],
+  setPreferences: [{ numberLocale: 'de-AT', theme: 'dark', currencyText: 'code', zoom: 125 }],
+  versions: [],
 };
 
 /** Registers every channel over verbs that only note that they were reached. */
@@ -95,6 +106,21 @@ describe('the channels to the machine', () => {
     ['saveWorkbook', ['PK', 'case']],
     ['setEdited', ['yes', 'case']],
     ['setEdited', [true, null]],
+    ['openPath', ['']],
+    ['openPath', [['/cases/mill.tonne']]],
+    ['openPath', ['/'.repeat(4097)]],
+    ['saveCaseOver', [null, 'case']],
+    ['keepDraft', [undefined, 'case']],
+    ['keepDraft', [42, 'case']],
+    // What is given here becomes part of a path.
+    ['takeDraft', ['../../0123456789']],
+    ['takeDraft', ['0123456789ABCDEF']],
+    ['forgetDraft', ['../preferences.js']],
+    ['forgetDraft', ['']],
+    ['setPreferences', [{ numberLocale: 'de_AT', theme: 'dark', currencyText: 'code', zoom: 125 }]],
+    ['setPreferences', [{ numberLocale: null, theme: 'pink', currencyText: 'code', zoom: 125 }]],
+    ['setPreferences', [{ numberLocale: null, theme: 'dark', currencyText: 'code', zoom: 500 }]],
+    ['setPreferences', [{ numberLocale: null, theme: 'dark', currencyText: 'code', zoom: 100, more: true }]],
   ])('%s refuses %j', async (name, payload) => {
     const { reached, handlers } = registered();
 

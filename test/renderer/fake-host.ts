@@ -1,4 +1,5 @@
-import type { FileOutcome, Host, SaveOutcome } from '../../electron/host.ts';
+import type { FileOutcome, Host, KeepOutcome, LeftDraft, SaveOutcome, TakenDraft } from '../../electron/host.ts';
+import { type Preferences, usualPreferences } from '../../electron/preferences.ts';
 
 /** A host whose person answers as the test says; it keeps what was written to which file, as a disk does. */
 export class FakeHost {
@@ -8,42 +9,55 @@ export class FakeHost {
   nextPlace = 'mill.tonne';
   starting: FileOutcome | null = null;
   failure: string | null = null;
+  /** Another program changed the open file: the next plain save meets that. */
+  isForeign = false;
   edited: readonly [boolean, string] = [false, ''];
+  readonly kept: (string | null)[] = [];
+  keeping: KeepOutcome = { kind: 'kept' };
+  left: readonly LeftDraft[] = [];
+  taking: TakenDraft = { kind: 'taken', name: null };
+  readonly taken: string[] = [];
+  readonly forgotten: string[] = [];
+  preferences: Preferences = usualPreferences;
   #open: string | null = null;
-
-  numberLocale(): Promise<string> {
-    return Promise.resolve('en-GB');
-  }
-
-  startingCase(): Promise<FileOutcome | null> {
-    return Promise.resolve(this.starting === null ? null : this.#opened(this.starting));
-  }
-
-  openCase(): Promise<FileOutcome> {
-    return Promise.resolve(this.#opened(this.nextFile));
-  }
-
-  saveCase(text: string): Promise<SaveOutcome> {
-    return Promise.resolve(this.#write(this.#open ?? this.nextPlace, text));
-  }
-
-  saveCaseAs(text: string): Promise<SaveOutcome> {
-    return Promise.resolve(this.#write(this.nextPlace, text));
-  }
 
   asHost(): Host {
     return {
       kind: this.kind,
-      numberLocale: () => this.numberLocale(),
-      startingCase: () => this.startingCase(),
-      openCase: () => this.openCase(),
-      saveCase: (text) => this.saveCase(text),
-      saveCaseAs: (text) => this.saveCaseAs(text),
+      numberLocale: () => Promise.resolve('en-GB'),
+      startingCase: () => Promise.resolve(this.starting === null ? null : this.#opened(this.starting)),
+      openCase: () => Promise.resolve(this.#opened(this.nextFile)),
+      openGiven: () => Promise.resolve(this.#opened(this.nextFile)),
+      openDropped: () => Promise.resolve(this.#opened(this.nextFile)),
+      reloadCase: () => Promise.resolve(this.#opened(this.nextFile)),
+      saveCase: (text) => Promise.resolve(this.#save(text)),
+      saveCaseOver: (text) => Promise.resolve(this.#write(this.#open ?? this.nextPlace, text)),
+      saveCaseAs: (text) => Promise.resolve(this.#write(this.nextPlace, text)),
       saveWorkbook: () => Promise.resolve({ kind: 'cancelled' }),
       setEdited: (edited, title) => {
         this.edited = [edited, title];
         return Promise.resolve();
       },
+      keepDraft: (text) => {
+        this.kept.push(text);
+        return Promise.resolve(this.keeping);
+      },
+      leftDrafts: () => Promise.resolve(this.left),
+      takeDraft: (id) => {
+        this.taken.push(id);
+        this.#open = this.taking.kind === 'taken' ? this.taking.name : null;
+        return Promise.resolve(this.taking);
+      },
+      forgetDraft: (id) => {
+        this.forgotten.push(id);
+        return Promise.resolve();
+      },
+      preferences: () => Promise.resolve(this.preferences),
+      setPreferences: (preferences) => {
+        this.preferences = preferences;
+        return Promise.resolve();
+      },
+      versions: () => Promise.resolve([{ name: 'Tonne for Tonne', version: '0.1.0' }]),
       onCommand: () => () => undefined,
     };
   }
@@ -52,6 +66,11 @@ export class FakeHost {
   #opened(outcome: FileOutcome): FileOutcome {
     if (outcome.kind === 'read') this.#open = outcome.name;
     return outcome;
+  }
+
+  #save(text: string): SaveOutcome {
+    const name = this.#open ?? this.nextPlace;
+    return this.isForeign ? { kind: 'changed', name } : this.#write(name, text);
   }
 
   #write(name: string, text: string): SaveOutcome {

@@ -43,6 +43,16 @@ export interface Driver {
   clickMenu(id: string): Promise<void>;
   /** Closes a window as the person does with its button; the program may ask or refuse. */
   closeWindow(page?: Page): void;
+  /** Brings a window to the front, as a click on it does. */
+  lookAtWindow(page?: Page): void;
+  /** What the system shows of the program outside its pages. */
+  shown(page?: Page): Shown;
+  /** An item of the menu as it stands there now; null where there is none. */
+  menuItem(id: string): { readonly label: string; readonly enabled: boolean } | null;
+  /** Drops a file of the disk on a window. Fails where the page leaves the drop to the browser. */
+  drop(path: string, page?: Page): Promise<void>;
+  /** A double click on a case, as a Mac announces it. */
+  openFromDesktop(path: string): void;
   /** Logs the person off, as Windows announces it, and says whether the program asks to wait. */
   logOff(page?: Page): boolean;
   /** Announces that the process behind a page has died. */
@@ -56,8 +66,29 @@ export interface Driver {
   /** The violations of the page's policy so far, as "directive: what was blocked"; taking them keeps them from failing close(). */
   takePolicyViolations(): readonly string[];
   hasQuit(): boolean;
+  /** Ends the program as a power cut does: it is told nothing and asked nothing. */
+  crash(): Promise<void>;
   /** Ends the program without asking, and throws when anything happened that no test expected. */
   close(): Promise<void>;
+}
+
+export interface Shown {
+  /** 1 is the size as designed. */
+  readonly zoom: number;
+  /** The colours that the frame and the menus were told to have: "system", "light" or "dark". */
+  readonly theme: string;
+  readonly bounds: Area;
+  /** Folders that were opened for the person. */
+  readonly folders: readonly string[];
+  /** What stands in the system's own list of recent files, oldest first. */
+  readonly recentDocuments: readonly string[];
+}
+
+interface Area {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
 }
 
 export interface LaunchOptions {
@@ -67,6 +98,10 @@ export interface LaunchOptions {
   readonly distFolder: string;
   /** Words on the command line, for example the path of a case. */
   readonly words?: readonly string[];
+  /** The program's data folder, for runs that follow one another; without it, each run has an empty one of its own. */
+  readonly dataFolder?: string;
+  /** What the displays have left beside the bars of the system. */
+  readonly displays?: readonly Area[];
   /** The region that the system reports, as Electron gives it. */
   readonly systemLocale?: string;
 }

@@ -3,12 +3,12 @@ import { FilePickers, type PickerWindow } from '../../../renderer/host/file-pick
 
 /** A file of the browser: keeps what is written at close(), and fails where the test says. */
 function browserFile(name: string, content: BlobPart = '', failOn?: 'createWritable' | 'write' | 'close') {
-  const file = { name, content, aborted: false };
+  const file = { name, content, aborted: false, lastModified: 1 };
   const failing = (step: string): Promise<void> =>
     step === failOn ? Promise.reject(new DOMException('x', 'QuotaExceededError')) : Promise.resolve();
   const handle = {
     name,
-    getFile: () => Promise.resolve(new File([file.content], name)),
+    getFile: () => Promise.resolve(new File([file.content], name, { lastModified: file.lastModified })),
     createWritable: async () => {
       await failing('createWritable');
       let written: BlobPart = '';
@@ -20,6 +20,7 @@ function browserFile(name: string, content: BlobPart = '', failOn?: 'createWrita
         close: async () => {
           await failing('close');
           file.content = written;
+          file.lastModified += 1;
         },
         abort: () => {
           file.aborted = true;
@@ -49,6 +50,34 @@ function pickers(...choices: (FileSystemFileHandle | null)[]) {
 }
 
 describe('the file pickers of a browser', () => {
+  it('save over what another program wrote only when told to, and can read it again', async () => {
+    const { file, handle } = browserFile('mill.tonne', 'old');
+    const { files } = pickers(handle);
+    await files.open();
+    await files.save('mine', 'Mill');
+    Object.assign(file, { content: 'theirs', lastModified: 99 });
+
+    expect(await files.save('mine again', 'Mill')).toEqual({ kind: 'changed', name: 'mill.tonne' });
+    expect(file.content).toBe('theirs');
+    expect(await files.reload()).toEqual({ kind: 'read', name: 'mill.tonne', text: 'theirs' });
+
+    file.lastModified = 199;
+    expect((await files.saveOver('mine again', 'Mill')).kind).toBe('saved');
+    expect((await files.save('and again', 'Mill')).kind).toBe('saved');
+    expect(file.content).toBe('and again');
+  });
+
+  it('ask for a place again once the file is left', async () => {
+    const { file, handle } = browserFile('mill.tonne', 'old');
+    const { files } = pickers(handle, null);
+    await files.open();
+
+    files.leave();
+
+    expect(await files.save('draft', 'Mill')).toEqual({ kind: 'cancelled' });
+    expect(file.content).toBe('old');
+  });
+
   it('open a file and save to it without asking again', async () => {
     const { file, handle } = browserFile('mill.tonne', 'old');
     const { files, suggestions } = pickers(handle);

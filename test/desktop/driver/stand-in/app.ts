@@ -10,12 +10,16 @@ export class StandInApp<Window extends ClosableWindow> extends EventEmitter {
   readonly windows = new Set<Window>();
   hasQuit = false;
   #isReady = false;
+  /** What the program told the system's own list of recent files. */
+  readonly recentDocuments: string[] = [];
   readonly #systemLocale: string;
+  #dataFolder: string;
   readonly #ready = new Promise<void>((resolve) => this.once('ready', resolve));
 
-  constructor(systemLocale: string) {
+  constructor(systemLocale: string, dataFolder: string) {
     super();
     this.#systemLocale = systemLocale;
+    this.#dataFolder = dataFolder;
   }
 
   isReady(): boolean {
@@ -39,6 +43,28 @@ export class StandInApp<Window extends ClosableWindow> extends EventEmitter {
   /** This run is always the first. */
   requestSingleInstanceLock(): boolean {
     return true;
+  }
+
+  getVersion(): string {
+    return '0.0.0-stand-in';
+  }
+
+  getPath(name: string): string {
+    if (name !== 'userData') throw new Error(`The stand-in knows no folder “${name}”.`);
+    return this.#dataFolder;
+  }
+
+  setPath(name: string, path: string): void {
+    if (name !== 'userData') throw new Error(`The stand-in knows no folder “${name}”.`);
+    this.#dataFolder = path;
+  }
+
+  addRecentDocument(path: string): void {
+    this.recentDocuments.push(path);
+  }
+
+  clearRecentDocuments(): void {
+    this.recentDocuments.length = 0;
   }
 
   getSystemLocale(): string {

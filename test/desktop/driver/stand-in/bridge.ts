@@ -52,6 +52,10 @@ function bridge(origin: string, key: string, runPreload: PreloadRun): void {
         Object.defineProperty(window, name, { value: Object.freeze(value), enumerable: true });
       },
     }),
+    // A test writes the place of a file that it drops on the file itself; a browser has none to tell.
+    webUtils: complete('webUtils', {
+      getPathForFile: (file: File & { readonly standInPath?: string }) => file.standInPath ?? '',
+    }),
     ipcRenderer: complete('ipcRenderer', {
       invoke: (channel: string, ...payload: unknown[]) => invoke(channel, payload),
       on: (channel: string, listener: Listener) => at(channel).add(listener),

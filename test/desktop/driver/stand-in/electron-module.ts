@@ -1,18 +1,20 @@
 import type { BrowserWindowConstructorOptions } from 'electron';
 import type { StandInDialogs } from './dialogs.ts';
+import type { StandInDesktop } from './desktop.ts';
 import { complete } from './complete.ts';
 import type { StandInMenus } from './menus.ts';
 import type { StandInProtocols } from './protocols.ts';
 import { StandInWindow, type World } from './window.ts';
 
 export interface Parts extends World {
+  readonly desktop: StandInDesktop;
   readonly dialogs: StandInDialogs;
   readonly menus: StandInMenus;
   readonly protocols: StandInProtocols;
 }
 
 /** What main gets when it imports `electron`. */
-export function electronModule({ dialogs, menus, protocols, ...world }: Parts): object {
+export function electronModule({ desktop, dialogs, menus, protocols, ...world }: Parts): object {
   const defaultSession = complete('session.defaultSession', world.session);
   const BrowserWindow = new Proxy(StandInWindow, {
     construct: (_target, [options]: [BrowserWindowConstructorOptions]) => {
@@ -26,6 +28,9 @@ export function electronModule({ dialogs, menus, protocols, ...world }: Parts): 
     dialog: complete('dialog', dialogs.dialog),
     ipcMain: complete('ipcMain', world.ipc.ipcMain),
     Menu: complete('Menu', menus.Menu),
+    nativeTheme: complete('nativeTheme', desktop.nativeTheme),
+    screen: complete('screen', desktop.screen),
+    shell: complete('shell', desktop.shell),
     protocol: complete('protocol', protocols.protocol),
     session: complete('session', {
       get defaultSession() {

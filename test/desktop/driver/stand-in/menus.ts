@@ -23,6 +23,11 @@ export class StandInMenus {
     setApplicationMenu: (menu: StandInMenu) => (this.#items = menu.items),
   };
 
+  look(id: string): { readonly label: string; readonly enabled: boolean } | null {
+    const item = findItem(this.#items, id);
+    return item === undefined ? null : { label: item.label ?? '', enabled: item.enabled ?? true };
+  }
+
   /** Clicks an item of the program's own; of Electron's ready-made roles only Quit is known. */
   click(id: string, window: object | undefined, quit: () => void): void {
     const item = findItem(this.#items, id);

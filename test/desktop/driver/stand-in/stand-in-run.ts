@@ -1,8 +1,9 @@
-import { join, resolve } from 'node:path';
+import { basename, join, resolve } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
-import type { DialogAnswer, Driver, ForeignRequest, SeenDialog } from '../driver.ts';
+import type { DialogAnswer, Driver, ForeignRequest, LaunchOptions, SeenDialog, Shown } from '../driver.ts';
 import { answerRequest } from './answer-requests.ts';
 import { StandInApp } from './app.ts';
+import { StandInDesktop } from './desktop.ts';
 import { StandInDialogs } from './dialogs.ts';
 import { electronModule, type Parts } from './electron-module.ts';
 import { StandInIpc } from './ipc.ts';
@@ -14,13 +15,23 @@ import { StandInProtocols } from './protocols.ts';
 import { StandInSession } from './session.ts';
 import type { StandInWindow } from './window.ts';
 
+const ordinaryDisplay = { x: 0, y: 0, width: 1920, height: 1040 };
+
 /** One run of the program on the stand-in. */
 export class StandInRun implements Driver {
   readonly #parts: Parts;
   readonly #end: () => Promise<void>;
 
-  constructor(context: BrowserContext, systemLocale: string, end: () => Promise<void>) {
-    const app = new StandInApp<StandInWindow>(systemLocale);
+  constructor(
+    context: BrowserContext,
+    {
+      systemLocale = 'en-GB',
+      dataFolder,
+      displays = [ordinaryDisplay],
+    }: LaunchOptions & { readonly dataFolder: string },
+    end: () => Promise<void>,
+  ) {
+    const app = new StandInApp<StandInWindow>(systemLocale, dataFolder);
     const ledger = new Ledger();
     this.#end = end;
     this.#parts = {
@@ -30,6 +41,7 @@ export class StandInRun implements Driver {
       opened: [],
       ipc: new StandInIpc(),
       session: new StandInSession(),
+      desktop: new StandInDesktop(displays),
       dialogs: new StandInDialogs(ledger),
       menus: new StandInMenus(),
       protocols: new StandInProtocols(() => app.isReady()),
@@ -44,8 +56,9 @@ export class StandInRun implements Driver {
     );
     loadMain(join(resolve(distFolder), 'electron', 'main.cjs'), electronModule(this.#parts));
     app.becomeReady();
-    // What main does on ready is queued behind a promise.
-    await new Promise(setImmediate);
+    // What main does on ready is queued behind a few reads of its data folder.
+    const late = Date.now() + 3000;
+    while (opened[0] === undefined && Date.now() < late) await new Promise(setImmediate);
     if (opened[0] === undefined) throw new Error('The program opened no window.');
     await opened[0].loaded;
   }
@@ -83,6 +96,50 @@ export class StandInRun implements Driver {
     this.#windowOf(page).close();
   }
 
+  lookAtWindow(page = this.page): void {
+    this.#windowOf(page).focus();
+  }
+
+  shown(page = this.page): Shown {
+    const { desktop, app } = this.#parts;
+    const window = this.#windowOf(page);
+    return {
+      zoom: window.webContents.zoomFactor,
+      theme: desktop.nativeTheme.themeSource,
+      bounds: window.bounds,
+      folders: desktop.shownFolders,
+      recentDocuments: app.recentDocuments,
+    };
+  }
+
+  menuItem(id: string): { readonly label: string; readonly enabled: boolean } | null {
+    return this.#parts.menus.look(id);
+  }
+
+  async drop(path: string, page = this.page): Promise<void> {
+    await page.evaluate(
+      ({ path, name }) => {
+        const file = Object.defineProperty(new File(['not read'], name), 'standInPath', { value: path });
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(file);
+        // The browser hands out copies of the files that were added.
+        const files: unknown = Object.assign([file], { item: () => file });
+        Object.defineProperty(dataTransfer, 'files', { value: files });
+        for (const type of ['dragover', 'drop']) {
+          const event = new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true });
+          document.body.dispatchEvent(event);
+          if (!event.defaultPrevented)
+            throw new Error(`The page left a ${type} to the browser, which would open the file.`);
+        }
+      },
+      { path, name: basename(path) },
+    );
+  }
+
+  openFromDesktop(path: string): void {
+    this.#parts.app.emit('open-file', { preventDefault: () => undefined }, path);
+  }
+
   logOff(page = this.page): boolean {
     return isPrevented(this.#windowOf(page), 'query-session-end', { reasons: ['logoff'] });
   }
@@ -109,6 +166,10 @@ export class StandInRun implements Driver {
 
   hasQuit(): boolean {
     return this.#parts.app.hasQuit;
+  }
+
+  async crash(): Promise<void> {
+    await this.#end();
   }
 
   async close(): Promise<void> {

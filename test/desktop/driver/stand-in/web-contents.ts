@@ -14,6 +14,8 @@ export class StandInWebContents extends EventEmitter {
   /** Settles when everything sent so far has reached the page. */
   delivered: Promise<void> = Promise.resolve();
   readonly #page: Promise<Page>;
+  /** 1 is the size as designed. The page itself is not scaled. */
+  zoomFactor = 1;
   #openHandler: OpenHandler = () => ({ action: 'allow' });
 
   constructor(page: Promise<Page>) {
@@ -27,6 +29,10 @@ export class StandInWebContents extends EventEmitter {
 
   mayOpen(url: string): boolean {
     return this.#openHandler({ url: toProgram(url) }).action === 'allow';
+  }
+
+  setZoomFactor(factor: number): void {
+    this.zoomFactor = factor;
   }
 
   /** Peer connections need a network; the stand-in has none to watch. */

@@ -39,11 +39,16 @@ export class StandInWindow extends EventEmitter {
   #title: string;
   #isDestroyed = false;
   #programLoads = 0;
+  #isMaximized = false;
+  /** Where the window was told to stand. */
+  readonly bounds: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 
   constructor(world: World, options: BrowserWindowConstructorOptions) {
     super();
     this.#world = world;
     this.#title = options.title ?? '';
+    const { x = 0, y = 0, width = 0, height = 0 } = options;
+    this.bounds = { x, y, width, height };
     this.loaded = new Promise((resolve) => (this.#settleLoaded = resolve));
     this.#pageReady = this.#openPage(options.webPreferences?.preload);
     this.webContents = complete('webContents', new StandInWebContents(this.#pageReady));
@@ -85,12 +90,13 @@ export class StandInWindow extends EventEmitter {
     const load = page.goto(toBrowser(address)).then(() => undefined);
     this.#settleLoaded(load);
     await load;
+    this.webContents.emit('did-finish-load');
     this.emit('ready-to-show');
   }
 
   reload(): void {
     this.#programLoads += 1;
-    void this.#pageReady.then((page) => page.reload());
+    void this.#pageReady.then((page) => page.reload()).then(() => this.webContents.emit('did-finish-load'));
   }
 
   getTitle(): string {
@@ -106,6 +112,23 @@ export class StandInWindow extends EventEmitter {
     // Only a Mac shows it.
   }
 
+  /** The icon of the file in the title of a Mac's window. */
+  setRepresentedFilename(_path: string): void {
+    // Only a Mac shows it.
+  }
+
+  maximize(): void {
+    this.#isMaximized = true;
+  }
+
+  isMaximized(): boolean {
+    return this.#isMaximized;
+  }
+
+  getNormalBounds(): { readonly x: number; readonly y: number; readonly width: number; readonly height: number } {
+    return this.bounds;
+  }
+
   show(): void {
     this.focus();
   }
@@ -114,6 +137,7 @@ export class StandInWindow extends EventEmitter {
     // Last in the set is in front.
     this.#world.app.windows.delete(this);
     this.#world.app.windows.add(this);
+    this.emit('focus');
   }
 
   isMinimized(): boolean {
