@@ -15,7 +15,7 @@ import type { LineSpec } from './statement-writer.ts';
  */
 export function carbonLine(
   sheet: Sheet,
-  { route }: Plant,
+  { route, machine }: Plant,
   supply: HeatSupply,
   heat: Heat,
   residues: Residues,
@@ -41,7 +41,7 @@ export function carbonLine(
       note: 'Boiler fuel and the fossil part of residues burned in the own boiler, and what else the case puts under the price.',
     },
   );
-  const free = sheet.input({
+  const allocation = sheet.input({
     id: `${route.id}.freeAllocation`,
     label: 'Free allocation',
     where,
@@ -49,6 +49,7 @@ export function carbonLine(
     figure: plainFigure('0', '0', '400', 'kgCO2e/t', 'none', 'none entered'),
     allowed: notNegative,
   });
+  const free = allocation.times(machine.service);
   const payable = sheet.define(
     `${route.id}.carbon.payable`,
     'Carbon to be paid for',

@@ -15,6 +15,7 @@ import { wasteSums } from './footprint/waste-sums.ts';
 import { measuredSums } from './measured-sums.ts';
 import { heatUse } from './heat.ts';
 import { loopConcentration } from './loop-concentration.ts';
+import { machineEffect } from './machine-effect/machine-effect.ts';
 import type { Plant } from './plant.ts';
 import type { Prices } from './prices.ts';
 import { qualityOf } from './quality.ts';
@@ -142,5 +143,10 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
   wasteSums(sheet, plant, residues.streams);
   measuredSums(sheet, plant, residues.streams);
   residueChoices(sheet, plant, residues.streams, supply);
-  return { plant, causes, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
+  return {
+    plant,
+    causes,
+    statement: writeStatement(sheet, plant, [...lines, ...machineEffect(sheet, plant, lines)]),
+    residues: residues.streams,
+  };
 }

@@ -4,6 +4,8 @@ import { headlined } from '../wording/condition-phrase.ts';
 import { restsPhrase } from '../wording/rests-phrase.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import { unitLabel } from '../wording/unit-label.ts';
+import { machineLines } from './machine-lines.ts';
+import type { MachineEffect } from './machine-view.ts';
 import type { Amount, Spread, SpreadSide } from './spread.ts';
 import { figuresTable, textTable } from './text-table.ts';
 
@@ -13,6 +15,7 @@ export function statementPage(
   spread: Spread,
   locale: string,
   rests: Sensitivity['rests'] | null = null,
+  machine: MachineEffect | null = null,
 ): string {
   return [
     heading(comparison, spread, locale),
@@ -20,6 +23,7 @@ export function statementPage(
     [verdict(spread, locale), rests === null ? '' : restsSentence(rests, locale)]
       .filter((part) => part !== '')
       .join('\n'),
+    machine === null ? '' : machineLines(machine, locale),
     notCompared(comparison, spread, locale),
     physical(comparison, locale),
     tiers(comparison, locale),

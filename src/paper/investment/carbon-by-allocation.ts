@@ -22,7 +22,9 @@ export function carbonByAllocation(sheet: PlanSheet): (year: number) => Quantity
 function costOf({ sheet, mill }: PlanSheet, { plant }: PlanSheet['base'], scale: Quantity): Quantity {
   const later = (id: string, unit: string): Quantity => sheet.graph.later(id, unit);
   const priced = later(`${plant.route.id}.carbon.priced`, 'kgCO2e/t');
-  const owed = priced.minus(later(`${plant.route.id}.freeAllocation`, 'kgCO2e/t').times(scale));
+  const owed = priced.minus(
+    later(`${plant.route.id}.freeAllocation`, 'kgCO2e/t').times(plant.machine.service).times(scale),
+  );
   const payable = sheet.case.carbonPrice?.surplus === true ? owed : owed.greaterOf(constant('0', 'kgCO2e/t'));
   const price = later('price.carbon', `${sheet.case.currency}/tCO2e`);
   return payable.times(constant('0.001', 'tCO2e/kgCO2e')).times(price).times(mill.tonnes);
