@@ -10,7 +10,7 @@ export function machineCautionSentence(caution: MachineCaution): string {
       return `Machine effect: none entered. ${share(caution.base)}, ${share(caution.with)}, and both are taken to run the machine alike; breaks, speed and second quality can decide more than electricity does.`;
     }
     case 'hours without a cost':
-      return `${caution.route}: the orders take ${shortNumber(String(caution.hours), 3)} hours a year more, or fewer, and an hour is entered to cost nothing.`;
+      return `${caution.route}: the orders take ${shortNumber(String(Math.abs(caution.hours)), 3)} hours a year ${caution.hours < 0 ? 'fewer' : 'more'}, and nothing says what an hour costs.`;
     case 'seconds without an allowance':
       return `${caution.route}: part of what it makes sells as second quality, and nothing says for how much less.`;
     case 'price and contribution':

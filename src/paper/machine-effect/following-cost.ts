@@ -92,8 +92,12 @@ function referencePrice(sheet: Sheet, { price, contribution }: EffectInputs): Qu
   return contribution.plus(made);
 }
 
-/** A product that is worked out only where one factor is not nothing: what nobody needs may have no figure. */
-export function ifAny(amount: Quantity, worth: Quantity): Quantity {
+/**
+ * Tonnes times what they are worth. Where nobody has said what the product sells for, it is worked out only if there are any tonnes: what
+ * nobody needs may have no figure.
+ */
+export function worthOf(sheet: Sheet, amount: Quantity, worth: Quantity): Quantity {
+  if (sheet.isGiven(priceId) || sheet.isGiven(contributionId)) return amount.times(worth);
   const nothing = constant('0', amount.unit);
   const size = amount.greaterOf(nothing.minus(amount));
   const product = amount.times(worth);

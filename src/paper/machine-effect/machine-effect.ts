@@ -4,7 +4,7 @@ import type { Sheet } from '../sheet.ts';
 import type { LineSpec } from '../statement-writer.ts';
 import { type EffectCause, type EffectStep, type MachineView, effectCauses, effectId, stepId } from './effect-ids.ts';
 import { effectInputs } from './effect-inputs.ts';
-import { costsAlone, ifAny } from './following-cost.ts';
+import { costsAlone } from './following-cost.ts';
 import { ordersLimitedSteps } from './orders-limited.ts';
 import { type Steps, soldOutSteps } from './sold-out.ts';
 
@@ -55,7 +55,7 @@ export function machineEffect(sheet: Sheet, plant: Plant, lines: readonly LineSp
   const inForce = (ofSoldOut: Quantity, ofLimited: Quantity): Quantity =>
     inputs.soldOut.whenAbove(half, ofSoldOut, ofLimited).dividedBy(mill.tonnes);
   // The lines of the statement are for the tonnes of the same service, so they hold these already.
-  const above = ifAny(mill.tonnes.times(inputs.service.minus(constant('1'))), alone.perTonne);
+  const above = mill.tonnes.times(inputs.service.minus(constant('1'))).times(alone.perTonne);
   const amounts: Steps = {
     slower: inForce(named.soldOut.slower, named.ordersLimited.slower),
     breaks: inForce(named.soldOut.breaks, named.ordersLimited.breaks),

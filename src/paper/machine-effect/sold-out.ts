@@ -3,7 +3,7 @@ import type { Plant } from '../plant.ts';
 import type { Sheet } from '../sheet.ts';
 import { type EffectCause, effectId } from './effect-ids.ts';
 import type { EffectInputs } from './effect-inputs.ts';
-import { type Alone, ifAny } from './following-cost.ts';
+import { type Alone, worthOf } from './following-cost.ts';
 
 const one = constant('1');
 
@@ -52,9 +52,9 @@ export function soldOutSteps(sheet: Sheet, { route, mill }: Plant, inputs: Effec
   );
   const sold = alone.price.minus(seconds.times(allowance));
   return {
-    slower: ifAny(slower, alone.contribution),
-    breaks: ifAny(broken, alone.contribution),
+    slower: worthOf(sheet, slower, alone.contribution),
+    breaks: worthOf(sheet, broken, alone.contribution),
     seconds: second.times(allowance),
-    heavier: ifAny(heavier, sold),
+    heavier: worthOf(sheet, heavier, sold),
   };
 }
