@@ -10,6 +10,7 @@ import {
   limitReadings,
   lineBalance,
   monthResults,
+  machineEffectOf,
   npvId,
   openCase,
   planResults,
@@ -33,6 +34,7 @@ import type {
   Answers,
   CaseAnswer,
   MonthsAnswer,
+  MachineAnswer,
   PlanAnswer,
   QuestionName,
   Questions,
@@ -83,6 +85,7 @@ export class EngineDesk {
     plan: () => planAnswer(this.#current()),
     reconcile: () => reconcile(this.#current()),
     echo: ({ id, typed }) => priceEcho(this.#current(), id, typed),
+    machine: () => machineAnswer(this.#current()),
     startPlan: () => this.#take(startPlan(this.#current())),
     changeScenario: ({ scenario, input, typed }) => this.#take(changeScenario(this.#current(), scenario, input, typed)),
   };
@@ -127,6 +130,11 @@ function monthsAnswer(open: OpenCase, result: string): MonthsAnswer {
 function planAnswer(open: OpenCase): PlanAnswer | null {
   const results = planResults(open);
   return results === null ? null : { results, swings: sensitivity(open, npvId).judged };
+}
+
+function machineAnswer(open: OpenCase): MachineAnswer {
+  const { totalId, withId } = open.model.difference;
+  return { effect: machineEffectOf(open), turns: ties(open, totalId, [`${withId}.machine.speed`])[0] ?? null };
 }
 
 /** Ties are asked of the inputs that move the result most over their usual ranges, however the swings themselves are taken. */

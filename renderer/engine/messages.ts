@@ -8,6 +8,7 @@ import type {
   LimitReading,
   LineBalance,
   MonthResults,
+  MachineEffect,
   NewCase,
   PlanResults,
   PriceMonths,
@@ -57,6 +58,8 @@ export interface Questions {
   readonly reconcile: Record<string, never>;
   /** What a price would mean if it were put in force. */
   readonly echo: { readonly id: string; readonly typed: string };
+  /** What the furnish does to the machine. */
+  readonly machine: Record<string, never>;
   /** Begins an investment plan. */
   readonly startPlan: Record<string, never>;
   /** Another figure in one scenario; null takes it away. */
@@ -128,6 +131,12 @@ export interface PlanAnswer {
   readonly swings: readonly Swing[];
 }
 
+export interface MachineAnswer {
+  readonly effect: MachineEffect;
+  /** Where the answer turns as the speed of the second route moves; null where it does not move it. */
+  readonly turns: BreakEven | null;
+}
+
 export interface Answers {
   readonly open: CaseAnswer;
   readonly change: CaseAnswer;
@@ -148,6 +157,7 @@ export interface Answers {
   readonly plan: PlanAnswer | null;
   readonly reconcile: readonly ReconciledGroup[];
   readonly echo: PriceEcho | null;
+  readonly machine: MachineAnswer;
   readonly startPlan: CaseAnswer;
   readonly changeScenario: CaseAnswer;
 }
