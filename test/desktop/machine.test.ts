@@ -25,7 +25,7 @@ afterEach(() => driver.close());
 async function launch(words: readonly string[]): Promise<void> {
   driver = await launchStandIn({ browser, distFolder, words });
   await driver.page.locator('tfoot').waitFor();
-  await driver.page.getByRole('button', { name: 'Machine effect', exact: true }).click();
+  await driver.page.getByRole('banner').getByRole('button', { name: 'Machine effect', exact: true }).click();
   await figure('difference.machineEffect.soldOut.left').waitFor();
 }
 
