@@ -30,6 +30,12 @@ export async function compareCase(console: Console, file: string, options: Compa
   console.say(
     options.json === true
       ? `${JSON.stringify({ condition: conditionPhrase(spread), ...comparison, sameProduct: spread.sameProduct, today, dates: datedInputs(open, today), machineEffect: machine, warnings }, null, 2)}\n`
-      : statementPage(comparison, spread, console.locale, sensitivity(open, spread.difference.perTonneId).rests, machine),
+      : statementPage(
+          comparison,
+          spread,
+          console.locale,
+          sensitivity(open, spread.difference.perTonneId).rests,
+          machine,
+        ),
   );
 }

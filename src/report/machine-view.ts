@@ -9,7 +9,6 @@ import {
   soldOutId,
   stepId,
 } from '../paper/machine-effect/effect-ids.ts';
-import { fibreIdOf, qualityIdOf } from '../paper/quality.ts';
 import { isEffectEntered } from '../study/machine-cautions.ts';
 import type { OpenCase } from '../study/open-case.ts';
 import { rounded, roundedParts, shifted, shownDifference } from '../study/rounding.ts';
@@ -43,7 +42,7 @@ export interface MachineEffect {
   readonly isPriced: boolean;
   readonly soldOut: EffectSteps;
   readonly ordersLimited: EffectSteps;
-  /** Tonnes, hours and worths behind the steps, and what the products are, by their ids; NaN where they cannot be worked out. */
+  /** Tonnes, hours and worths behind the steps by their ids; NaN where they cannot be worked out. */
   readonly figures: Readonly<Record<string, number>>;
 }
 
@@ -65,8 +64,6 @@ export function machineEffectOf(open: OpenCase): MachineEffect {
       [
         ...[baseId, withId].flatMap((id) => [...ofRoute, ...ofBoth].map((name) => effectId(id, name))),
         ...ofBoth.map((name) => effectId('difference', name)),
-        ...[baseId, withId].flatMap((id) => ofProduct(id)),
-        'product.moisture',
         'product.tonnes',
         'product.hours',
       ].map((id) => [id, values.number(id)]),
@@ -87,13 +84,6 @@ const ofBoth = [
   'extraHours.heavier',
 ] as const;
 const ofRoute = ['contribution', 'costPerTonne', 'costPerHour', 'price', 'soldOut.tonnes'] as const;
-
-/** What tells the products of two routes apart. */
-const ofProduct = (id: string): readonly string[] => [
-  qualityIdOf(id, 'ash'),
-  `${id}.machine.serviceFactor`,
-  fibreIdOf(id),
-];
 
 /** `whole` is how the difference of the year is shown elsewhere, where this view is in force: it is shown the same here. */
 function stepsOf({ values }: OpenCase, view: MachineView, whole: string | null): EffectSteps {

@@ -25,7 +25,8 @@ export function machineCautions(open: OpenCase): readonly MachineCaution[] {
 /** Whether somebody said, for a route, what its furnish does to the machine; that it does nothing counts as said. */
 export function isEffectEntered({ content }: OpenCase, routeId: string): boolean {
   const names = [...Object.keys(effectNames), 'serviceFactor'];
-  return names.some((name) => Object.hasOwn(content.inputs, `${routeId}.machine.${name}`));
+  const asksStrength = content.routes.some(({ id, service }) => id === routeId && service === 'from strength');
+  return asksStrength || names.some((name) => Object.hasOwn(content.inputs, `${routeId}.machine.${name}`));
 }
 
 function noneEntered(open: OpenCase): readonly MachineCaution[] {

@@ -5,8 +5,7 @@ import { demonstration } from '../examples/demonstration.ts';
 import { demonstrationFile, jsonOf } from './terminal.ts';
 
 /** What is promised: "number", "text", "nothing" (null), or a group or list of such. Nothing else may be there. */
-type Shape =
-  'number' | 'text' | 'nothing' | 'truth' | 'by id' | { readonly [Key in string]: Shape } | readonly [Shape];
+type Shape = 'number' | 'text' | 'nothing' | 'truth' | 'by id' | { readonly [Key in string]: Shape } | readonly [Shape];
 
 const money: Shape = { perTonne: 'number', perYear: 'number', perTonneExact: 'text', perYearExact: 'text' };
 const account: Shape = { id: 'text', label: 'text', ...money };
