@@ -12,6 +12,7 @@ import {
   lotsView,
   lineBalance,
   monthResults,
+  machineEffectOf,
   npvId,
   openCase,
   openLot,
@@ -36,6 +37,7 @@ import type {
   Answers,
   CaseAnswer,
   MonthsAnswer,
+  MachineAnswer,
   PlanAnswer,
   QuestionName,
   Questions,
@@ -86,6 +88,7 @@ export class EngineDesk {
     plan: () => planAnswer(this.#current()),
     reconcile: () => reconcile(this.#current()),
     echo: ({ id, typed }) => priceEcho(this.#current(), id, typed),
+    machine: () => machineAnswer(this.#current()),
     startPlan: () => this.#take(startPlan(this.#current())),
     lots: ({ today, draft }) => lotsView(this.#current(), today, draft),
     changeLot: ({ lot, field, typed }) => this.#take(changeLot(this.#current(), lot, field, typed)),
@@ -139,6 +142,11 @@ function monthsAnswer(open: OpenCase, result: string): MonthsAnswer {
 function planAnswer(open: OpenCase): PlanAnswer | null {
   const results = planResults(open);
   return results === null ? null : { results, swings: sensitivity(open, npvId).judged };
+}
+
+function machineAnswer(open: OpenCase): MachineAnswer {
+  const { totalId, withId } = open.model.difference;
+  return { effect: machineEffectOf(open), turns: ties(open, totalId, [`${withId}.machine.speed`])[0] ?? null };
 }
 
 /** Ties are asked of the inputs that move the result most over their usual ranges, however the swings themselves are taken. */

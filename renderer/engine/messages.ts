@@ -11,6 +11,7 @@ import type {
   LotsView,
   LineBalance,
   MonthResults,
+  MachineEffect,
   NewCase,
   PlanResults,
   PriceMonths,
@@ -60,6 +61,8 @@ export interface Questions {
   readonly reconcile: Record<string, never>;
   /** What a price would mean if it were put in force. */
   readonly echo: { readonly id: string; readonly typed: string };
+  /** What the furnish does to the machine. */
+  readonly machine: Record<string, never>;
   /** Begins an investment plan. */
   readonly startPlan: Record<string, never>;
   /** Suppliers' lots on a day, as the case has them or as they are being typed. */
@@ -137,6 +140,12 @@ export interface PlanAnswer {
   readonly swings: readonly Swing[];
 }
 
+export interface MachineAnswer {
+  readonly effect: MachineEffect;
+  /** Where the answer turns as the speed of the second route moves; null where it does not move it. */
+  readonly turns: BreakEven | null;
+}
+
 export interface Answers {
   readonly open: CaseAnswer;
   readonly change: CaseAnswer;
@@ -157,6 +166,7 @@ export interface Answers {
   readonly plan: PlanAnswer | null;
   readonly reconcile: readonly ReconciledGroup[];
   readonly echo: PriceEcho | null;
+  readonly machine: MachineAnswer;
   readonly startPlan: CaseAnswer;
   readonly changeScenario: CaseAnswer;
   /** Null where no line is fed recovered paper. */

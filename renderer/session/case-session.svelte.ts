@@ -17,6 +17,7 @@ import type {
   FootprintAnswer,
   LineAnswer,
   MonthsAnswer,
+  MachineAnswer,
   PlanAnswer,
   RestsAnswer,
   ScenariosAnswer,
@@ -163,6 +164,11 @@ export class CaseSession {
   /** What a price would mean if it were put in force; null where nothing can be said, or a newer answer is on its way. */
   echo(id: string, typed: string): Promise<PriceEcho | null> {
     return this.#engine.askNewest('echo', { id, typed });
+  }
+
+  /** What the furnish does to the machine; null when a newer answer is on its way. */
+  machine(): Promise<MachineAnswer | null> {
+    return this.#engine.askNewest('machine', {});
   }
 
   startPlan(): Promise<readonly string[]> {

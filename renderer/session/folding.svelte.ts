@@ -21,17 +21,21 @@ export class Folding {
     this.#automatic = groups.map(({ id }) => id);
   }
 
-  /** Opens the group of greatest difference, and others after it as long as `rows` rows hold all that is open. */
+  /**
+   * Opens the group of greatest difference that `rows` rows hold beside the heads of all, and others after it as long as they hold what is
+   * open. Where they hold none the first is open all the same.
+   */
   arrange(groups: readonly SpreadGroup[], rows: number): void {
     let free = rows - groups.length;
     const open: GroupId[] = [];
     const byDifference = [...groups].sort((left, right) => weight(right) - weight(left));
     for (const group of byDifference) {
-      if (group.rows.length > free && open.length > 0) continue;
+      if (group.rows.length > free) continue;
       free -= group.rows.length;
       open.push(group.id);
     }
-    this.#automatic = open;
+    const [first] = byDifference;
+    this.#automatic = open.length === 0 && first !== undefined ? [first.id] : open;
   }
 
   forgetChoices(): void {

@@ -1,9 +1,19 @@
 import { createSubscriber } from 'svelte/reactivity';
 
 /** The pages of the book, by the name in their address. */
-export type Page = 'spread' | 'lines' | 'waste' | 'what-if' | 'outlay' | 'lots' | 'reconcile' | 'new-case';
+export type Page = 'spread' | 'machine' | 'lines' | 'waste' | 'what-if' | 'outlay' | 'lots' | 'reconcile' | 'new-case';
 
-const pages: readonly Page[] = ['spread', 'lines', 'waste', 'what-if', 'outlay', 'lots', 'reconcile', 'new-case'];
+const pages: readonly Page[] = [
+  'spread',
+  'machine',
+  'lines',
+  'waste',
+  'what-if',
+  'outlay',
+  'lots',
+  'reconcile',
+  'new-case',
+];
 
 /** Which page is open. It stands in the address, so that the browser's own back and forward lead through the pages. */
 export class Pages {

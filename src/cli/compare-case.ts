@@ -1,4 +1,4 @@
-import { compare, datedInputs, reconcile, sensitivity, spreadOf } from '../index.ts';
+import { compare, datedInputs, machineEffectOf, reconcile, sensitivity, spreadOf } from '../index.ts';
 import { statementCsv } from '../report/statement-csv.ts';
 import { statementPage } from '../report/statement-page.ts';
 import { conditionPhrase } from '../wording/condition-phrase.ts';
@@ -26,16 +26,18 @@ export async function compareCase(console: Console, file: string, options: Compa
   if (options.csv !== undefined) writeBytes(options.csv, statementCsv(comparison, spread, console.locale));
   if (options.workbook !== undefined)
     writeBytes(options.workbook, await writeXlsx(statementPlan(comparison, spread, groups)));
+  const machine = machineEffectOf(open);
   const warnings = spread.warnings.map(({ sentence, about }) => ({ sentence, about }));
   console.say(
     options.json === true
-      ? `${JSON.stringify({ condition: conditionPhrase(spread), ...comparison, sameProduct: spread.sameProduct, today, dates: datedInputs(open, today), warnings }, null, 2)}\n`
+      ? `${JSON.stringify({ condition: conditionPhrase(spread), ...comparison, sameProduct: spread.sameProduct, today, dates: datedInputs(open, today), machineEffect: machine, warnings }, null, 2)}\n`
       : statementPage(
           comparison,
           spread,
           console.locale,
           sensitivity(open, spread.difference.perTonneId).rests,
           tieredPrices(open),
+          machine,
         ),
   );
 }

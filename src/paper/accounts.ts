@@ -18,6 +18,7 @@ export const accounts = [
   { id: 'productPrice', label: 'Product price difference', group: 'people and plant' },
   { id: 'charges', label: 'Other charges', group: 'people and plant' },
   { id: 'capital', label: 'Capital charge', group: 'people and plant' },
+  { id: 'machineEffect', label: 'Machine effect', group: 'machine effect' },
 ] as const;
 
 export type AccountId = (typeof accounts)[number]['id'];
@@ -30,6 +31,7 @@ export const groups: readonly { readonly id: GroupId; readonly label: string }[]
   { id: 'water and residue', label: 'Water and residue' },
   { id: 'carbon', label: 'Carbon' },
   { id: 'people and plant', label: 'People and plant' },
+  { id: 'machine effect', label: 'Machine effect' },
 ];
 
 /** One line of a route's statement. Its figures are quantities of the graph. */

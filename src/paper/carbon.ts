@@ -1,6 +1,6 @@
 import { type Quantity, constant, total } from '../kernel/expression/quantity.ts';
 import { factor } from './catalogue.ts';
-import { freeAllocation, freeAllocationIdOf } from './free-allocation.ts';
+import { freeAllocation, allocationDriverOf } from './free-allocation.ts';
 import type { HeatSupply } from './heat-supply.ts';
 import type { Plant } from './plant.ts';
 import type { Residues } from './residues.ts';
@@ -51,7 +51,7 @@ export function carbonLines(
         key: 'freeAllocation',
         label: 'Free allocation, as an income',
         amount: constant('0', income.unit).minus(income),
-        driverId: freeAllocationIdOf(sheet, route),
+        driverId: allocationDriverOf(sheet, route),
         note: 'Allowances that come for nothing at the price they would fetch.',
       },
     ];

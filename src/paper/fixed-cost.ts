@@ -53,9 +53,9 @@ export function fixedLines(sheet: Sheet, plant: Plant): readonly LineSpec[] {
       account: 'productPrice',
       key: 'productPrice',
       label: 'Product price difference',
-      amount: zero.minus(premium.times(service)),
+      amount: zero.minus(premium),
       driverId: premiumId,
-      note: 'A product that sells for more is a credit, one that sells for less a cost.',
+      note: 'A product that sells for more is a credit, one that sells for less a cost. It is for the reference tonne, which is what sells.',
     },
     ...route.charges.map((charge): LineSpec => {
       const id = `${route.id}.charge.${charge.id}`;

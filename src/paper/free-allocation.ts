@@ -11,25 +11,35 @@ const yearlySpec: InputSpec = {
   allowed: notNegative,
 };
 
-/** Where the free allocation of a route stands: by the tonne of product alone, or together with what the mill gets a year. */
-export const freeAllocationIdOf = (sheet: Sheet, route: Route): string =>
-  sheet.isGiven(yearlySpec.id) ? `${route.id}.carbon.free` : `${route.id}.freeAllocation`;
+/** Where the whole free allocation of a route stands. */
+export const freeAllocationIdOf = (route: Route): string => `${route.id}.carbon.free`;
 
-/** Free allocation per tonne of product, kgCO2e/t: what the route gets by the tonne, and its part of what the mill gets a year. */
-export function freeAllocation(sheet: Sheet, { route, mill }: Plant): Quantity {
-  const byTonne = sheet.input({
-    id: `${route.id}.freeAllocation`,
-    label: 'Free allocation',
+/** Where its free allocation is looked up: the figure by the tonne alone, or what that comes to with the figure of the year. */
+export const allocationDriverOf = (sheet: Sheet, route: Route): string =>
+  sheet.isGiven(yearlySpec.id) ? freeAllocationIdOf(route) : `${route.id}.freeAllocation`;
+
+/**
+ * Free allocation per tonne of the reference product, kgCO2e/t: what the route gets by the tonne made, for the tonnes of the same service,
+ * and its part of what the mill gets a year.
+ */
+export function freeAllocation(sheet: Sheet, { route, mill, machine }: Plant): Quantity {
+  const byTonne = sheet
+    .input({
+      id: `${route.id}.freeAllocation`,
+      label: 'Free allocation',
+      where: route.label,
+      unit: 'kgCO2e/t',
+      figure: plainFigure('0', '0', '400', 'kgCO2e/t', 'none', 'none entered'),
+      allowed: notNegative,
+    })
+    .times(machine.service);
+  const byYear = sheet.has(yearlySpec)
+    ? sheet.input(yearlySpec).dividedBy(mill.tonnes).times(constant('1000', 'kgCO2e/tCO2e'))
+    : null;
+  const all = byYear === null ? byTonne : byTonne.plus(byYear);
+  return sheet.define(freeAllocationIdOf(route), 'Free allocation, all', 'kgCO2e/t', all, {
     where: route.label,
-    unit: 'kgCO2e/t',
-    figure: plainFigure('0', '0', '400', 'kgCO2e/t', 'none', 'none entered'),
-    allowed: notNegative,
-  });
-  if (!sheet.has(yearlySpec)) return byTonne;
-  const byYear = sheet.input(yearlySpec).dividedBy(mill.tonnes).times(constant('1000', 'kgCO2e/tCO2e'));
-  return sheet.define(freeAllocationIdOf(sheet, route), 'Free allocation, all', 'kgCO2e/t', byTonne.plus(byYear), {
-    where: route.label,
-    note: 'By the tonne of product, and what the mill gets a year over its tonnes.',
+    note: 'By the tonne made, for the tonnes of the same service, and what the mill gets a year over its tonnes.',
   });
 }
 

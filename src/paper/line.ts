@@ -65,7 +65,13 @@ export function lineOf(
     const label = stage.label ?? entry.label;
     const result = stageOf(
       sheet,
-      { id: `${id}.${stage.id}`, where: `${where}, ${label}`, stage, lineFeedId: `${id}.feed` },
+      {
+        id: `${id}.${stage.id}`,
+        where: `${where}, ${label}`,
+        stage,
+        lineFeedId: `${id}.feed`,
+        serviceId: `${route.id}.machine.serviceFactor`,
+      },
       entry,
       flow,
     );

@@ -14,6 +14,7 @@ import { writeInvestment } from './investment/investment.ts';
 import { planSheet } from './investment/plan-sheet.ts';
 import { type LineResult, lineOf } from './line.ts';
 import { machineOf } from './machine.ts';
+import { writeEffectDifference } from './machine-effect/effect-difference.ts';
 import { writeMarginalPower } from './marginal-power.ts';
 import { nearest } from './nearest.ts';
 import type { Mill, Plant } from './plant.ts';
@@ -59,6 +60,7 @@ export function buildModel(content: Case): Model {
   const difference = writeDifference(sheet, routes);
   writeMarginalPower(sheet, prices);
   writeCarbonDifference(sheet);
+  writeEffectDifference(sheet);
   writePlan(sheet, mill, routes);
   const graph = sheet.graph.build();
   const known = graph.inputs.map((input) => input.id);

@@ -18,6 +18,7 @@ import { wasteSums } from './footprint/waste-sums.ts';
 import { measuredSums } from './measured-sums.ts';
 import { heatUse } from './heat.ts';
 import { loopConcentration } from './loop-concentration.ts';
+import { machineEffect } from './machine-effect/machine-effect.ts';
 import { ownMillEnergy, ownMillLines } from './own-pulp-mill.ts';
 import { tiedUpLines } from './money-tied-up.ts';
 import type { Plant } from './plant.ts';
@@ -165,5 +166,10 @@ export function routeModel(sheet: Sheet, plant: Plant, supply: HeatSupply, price
   wasteSums(sheet, plant, residues.streams);
   measuredSums(sheet, plant, residues.streams);
   residueChoices(sheet, plant, residues.streams, { heat: supply.price, electricity: prices.electricity });
-  return { plant, causes, statement: writeStatement(sheet, plant, lines), residues: residues.streams };
+  return {
+    plant,
+    causes,
+    statement: writeStatement(sheet, plant, [...lines, ...machineEffect(sheet, plant, lines)]),
+    residues: residues.streams,
+  };
 }

@@ -61,6 +61,11 @@ export class Sheet {
     return this.graph.input(declaration, this.#unitOf(spec));
   }
 
+  /** An input that may go without a figure: what is made of it cannot be worked out then, and nobody is told so before it is asked for. */
+  awaited(spec: InputSpec): Quantity {
+    return this.graph.input(this.#declare(spec), this.#unitOf(spec));
+  }
+
   /** An input that is there only if the program has a default for it or the case gives a figure; otherwise nothing at all. */
   optional(spec: InputSpec): Quantity {
     return this.has(spec) ? this.input(spec) : constant('0', this.#unitOf(spec));

@@ -24,6 +24,7 @@ interface Beside {
 }
 
 const perDry = constant('1', 'm3/bdt');
+const forTheService = 'What is given for a tonne made, for the tonnes of the same service.';
 
 /**
  * fresh + moisture of materials + water in solutions = effluent + evaporated + water in residues + water in the product. One of fresh
@@ -53,7 +54,11 @@ export function waterBalance(sheet: Sheet, plant: Plant, chemicals: readonly Che
   );
   if (route.water === 'effluent given') {
     const id = `${route.id}.effluent`;
-    const effluent = sheet.input({ id, label: 'Effluent', where, unit: 'm3/t', allowed: notNegative });
+    const perTonne = sheet.input({ id, label: 'Effluent', where, unit: 'm3/t', allowed: notNegative });
+    const effluent = sheet.define(`${route.id}.water.effluent`, 'Effluent', 'm3/t', perTonne.times(machine.service), {
+      where,
+      note: forTheService,
+    });
     const note = 'What the balance asks for.';
     const fresh = sheet.define(`${route.id}.water.fresh`, 'Fresh water', 'm3/t', effluent.plus(leaves).minus(comesIn), {
       where,
@@ -61,7 +66,11 @@ export function waterBalance(sheet: Sheet, plant: Plant, chemicals: readonly Che
     });
     return checked(sheet, plant, { fresh, effluent, givenInput: id }, beside, residues);
   }
-  const fresh = machine.input('freshWater', 'Fresh water', 'm3/t');
+  const perTonne = machine.input('freshWater', 'Fresh water', 'm3/t');
+  const fresh = sheet.define(`${route.id}.water.fresh`, 'Fresh water', 'm3/t', perTonne.times(machine.service), {
+    where,
+    note: forTheService,
+  });
   const note = 'Water in, less evaporation, residues and product.';
   const effluent = sheet.define(`${route.id}.water.effluent`, 'Effluent', 'm3/t', fresh.plus(comesIn).minus(leaves), {
     where,
@@ -82,7 +91,9 @@ function besideOf(sheet: Sheet, plant: Plant, chemicals: readonly ChemicalUse[],
     line.stages.map((stage) => line.feed.times(stage.feedMass).times(stage.condensate)),
   );
   const figure = plainFigure('0.15', '0.05', '0.5', 'm3/t');
-  const cooling = machine.input('coolingLoss', 'Water evaporated in cooling and building', 'm3/t', { figure });
+  const cooling = machine
+    .input('coolingLoss', 'Water evaporated in cooling and building', 'm3/t', { figure })
+    .times(machine.service);
   const hauled = residues.streams.map((each) =>
     each.wet.times(constant('1', 'm3/wet-t')).minus(each.dry.times(perDry)),
   );

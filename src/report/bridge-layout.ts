@@ -40,6 +40,7 @@ const shortNames: Readonly<Record<GroupId, string>> = {
   'water and residue': 'Water, residue',
   carbon: 'Carbon',
   'people and plant': 'People, plant',
+  'machine effect': 'Machine',
 };
 
 /** Lays the bridge out; null while one of its figures cannot be worked out. */

@@ -84,6 +84,9 @@ function ledger(open: OpenCase, baseTotal: Amount, withTotal: Amount): readonly 
     const other = withAmounts[place];
     if (base === undefined || other === undefined) return [];
     const own = rows.filter((row) => accounts.find((account) => account.id === row.account)?.group === id);
+    const lines = spreadRows(open, own, base, other);
+    // A machine that runs alike on both furnishes takes no room in the ledger.
+    if (id === 'machine effect' && lines.length === 0 && base.perTonne === 0 && other.perTonne === 0) return [];
     const ids = { perTonneId: groupIdOf('difference', id), perYearId: groupPerYearIdOf('difference', id) };
     return [
       {
@@ -92,7 +95,7 @@ function ledger(open: OpenCase, baseTotal: Amount, withTotal: Amount): readonly 
         base,
         with: other,
         difference: differenceAmount(open, ids, other, base),
-        rows: spreadRows(open, own, base, other),
+        rows: lines,
       },
     ];
   });

@@ -38,7 +38,8 @@ export interface SpreadRow {
   readonly difference: Amount;
 }
 
-export type GroupId = 'fibre' | 'energy' | 'chemicals' | 'water and residue' | 'carbon' | 'people and plant';
+export type GroupId =
+  'fibre' | 'energy' | 'chemicals' | 'water and residue' | 'carbon' | 'people and plant' | 'machine effect';
 
 export interface SpreadGroup {
   readonly id: GroupId;

@@ -6,6 +6,8 @@ import { restsPhrase } from '../wording/rests-phrase.ts';
 import { marginalPowerSentence } from '../wording/marginal-power-sentence.ts';
 import { formatNumber } from '../wording/number-format.ts';
 import { unitLabel } from '../wording/unit-label.ts';
+import { machineLines } from './machine-lines.ts';
+import type { MachineEffect } from './machine-view.ts';
 import type { Amount, Spread, SpreadSide } from './spread.ts';
 import { figuresTable, textTable } from './text-table.ts';
 
@@ -16,6 +18,7 @@ export function statementPage(
   locale: string,
   rests: Sensitivity['rests'] | null = null,
   tiered: readonly TieredPrice[] = [],
+  machine: MachineEffect | null = null,
 ): string {
   return [
     heading(comparison, spread, locale),
@@ -23,6 +26,7 @@ export function statementPage(
     [verdict(spread, locale), atMargin(comparison, spread, locale), rests === null ? '' : restsSentence(rests, locale)]
       .filter((part) => part !== '')
       .join('\n'),
+    machine === null ? '' : machineLines(machine, locale),
     notCompared(comparison, spread, locale),
     physical(comparison, locale),
     tiers(tiered, locale),

@@ -118,7 +118,7 @@ function accountMoney(values: Values, routeId: string): readonly AccountMoney[] 
 function routeComparison({ content, values }: OpenCase, { plant, statement, residues }: RouteModel): RouteComparison {
   const { id, label } = plant.route;
   const whole = money(values, statement.totalId, statement.totalPerYearId);
-  const { freshId, effluentId } = waterIdsOf(plant.route);
+  const { freshId, effluentId } = waterIdsOf(id);
   const kind = kindOfLines(plant.route.lines, content.materials);
   return {
     id,

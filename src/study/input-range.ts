@@ -1,4 +1,5 @@
 import { type InputDeclaration, inForce } from '../kernel/graph/input-declaration.ts';
+import { soldOutId } from '../paper/machine-effect/effect-ids.ts';
 
 /** How far an input is moved: to the ends of the range somebody judged it to have, else of its usual range; or by the same share of its figure. */
 export type RangeMethod = 'usual range' | 'share either way';
@@ -23,6 +24,8 @@ export function inputRange(
   method: RangeMethod,
   share: number = conventionalShare,
 ): InputRange | null {
+  // A switch has no middle and no doubt: it is thrown, not moved.
+  if (input.id === soldOutId) return null;
   const figure = Number(inForce(input) ?? NaN);
   if (!Number.isFinite(figure)) return null;
   const { low, high } = input.judged ?? input.usual;

@@ -10,6 +10,7 @@ import { replaceFigure } from '../paper/replace-figure.ts';
 import { lotProblems } from './lots/lot-problems.ts';
 import { keptWhatIf } from './kept-what-if.ts';
 import { actualProblems, keptActuals } from './trust/actual-problems.ts';
+import { priceGaps, switchProblems } from './machine-gaps.ts';
 import { Values } from './values.ts';
 import { whatIfProblems } from './what-if-problems.ts';
 
@@ -37,15 +38,16 @@ function withModel(content: Case, model: Model): Outcome<OpenCase> {
   const problems = eachOnce([
     ...model.problems,
     ...allocationProblems(content, model.graph.inputs),
+    ...switchProblems(model),
     ...whatIfProblems(content, model),
     ...actualProblems(content, model.graph),
     ...lotProblems(content),
   ]);
   const gaps = problems.filter((problem) => problem.kind === 'no figure');
   const faults = problems.filter((problem) => problem.kind !== 'no figure');
-  return faults.length > 0
-    ? outcome({} as OpenCase, faults)
-    : outcome({ content, model, values: new Values(model.graph), gaps }, []);
+  if (faults.length > 0) return outcome({} as OpenCase, faults);
+  const values = new Values(model.graph);
+  return outcome({ content, model, values, gaps: [...gaps, ...priceGaps(model, values)] }, []);
 }
 
 /** An input that several equations ask for is wrong in all of them, and told about once. */

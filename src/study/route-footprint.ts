@@ -21,7 +21,7 @@ export function routeFootprint(open: OpenCase, route: RouteModel): RouteFootprin
   const { values, content } = open;
   const { id, label, lines } = route.plant.route;
   const of = (name: string): number => values.number(`${id}.${name}`);
-  const { freshId, effluentId } = waterIdsOf(route.plant.route);
+  const { freshId, effluentId } = waterIdsOf(route.plant.route.id);
   return {
     id,
     label,

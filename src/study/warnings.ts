@@ -7,6 +7,8 @@ import { capitalStand } from './before-new-plant.ts';
 import { type LimitReading, limitReadings } from './limits/limit-readings.ts';
 import { failureOrigin } from './failure-origin.ts';
 import { stageThatEmpties } from './emptied-line.ts';
+import { type MachineCaution, machineCautions } from './machine-cautions.ts';
+import { soldOutId } from '../paper/machine-effect/effect-ids.ts';
 import type { OpenCase } from './open-case.ts';
 import { type PriceCaution, priceCautions } from './price-cautions.ts';
 import type { ProcessCaution } from './process-caution.ts';
@@ -21,6 +23,7 @@ export type Caution =
   | FreshnessCaution
   | PriceCaution
   | { readonly kind: 'wide gap'; readonly about: string; readonly row: ReconciledRow; readonly actual: ComparedActual }
+  | MachineCaution
   | {
       readonly kind: 'unusual figure';
       readonly about: string;
@@ -79,6 +82,7 @@ export function cautionsOf(open: OpenCase, today: string | null = null): readonl
     ...effluents(open),
     ...unpricedAdditives(open),
     ...processCautions(open),
+    ...machineCautions(open),
     ...claimCautions(open),
   ];
 }
@@ -150,17 +154,21 @@ function failures(open: OpenCase): readonly Caution[] {
     const value = values.at(node);
     if (value instanceof Failure && value.reason.kind !== 'no value given') origins.set(value.at, value);
   }
-  return [...origins.values()].map(({ at, reason }): Caution => {
+  return [...origins.values()].flatMap(({ at, reason }): readonly Caution[] => {
     const named = failureOrigin(model.graph, at);
+    // Orders that cannot be made are none of the business of a machine that is sold out.
+    if (values.number(soldOutId) > 0.5 && named?.id.endsWith('.machineEffect.hoursLeft') === true) return [];
     const emptiedBy = stageThatEmpties(open, named?.id ?? '');
-    return {
-      kind: 'cannot be worked out',
-      about: named?.id ?? '',
-      label: named?.label ?? 'A figure',
-      where: named?.where ?? '',
-      reason,
-      ...(emptiedBy === undefined ? {} : { emptiedBy }),
-    };
+    return [
+      {
+        kind: 'cannot be worked out',
+        about: named?.id ?? '',
+        label: named?.label ?? 'A figure',
+        where: named?.where ?? '',
+        reason,
+        ...(emptiedBy === undefined ? {} : { emptiedBy }),
+      },
+    ];
   });
 }
 

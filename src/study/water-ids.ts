@@ -1,8 +1,4 @@
-import type { Route } from '../case/case.ts';
-
-/** Where fresh water and effluent of a route stand: one of them is given, the other closes the balance. */
-export function waterIdsOf({ id, water }: Route): { readonly freshId: string; readonly effluentId: string } {
-  return water === 'effluent given'
-    ? { freshId: `${id}.water.fresh`, effluentId: `${id}.effluent` }
-    : { freshId: `${id}.machine.freshWater`, effluentId: `${id}.water.effluent` };
+/** Where fresh water and effluent of a route stand, m3/t: one of them is given, the other closes the balance. */
+export function waterIdsOf(routeId: string): { readonly freshId: string; readonly effluentId: string } {
+  return { freshId: `${routeId}.water.fresh`, effluentId: `${routeId}.water.effluent` };
 }

@@ -3,6 +3,7 @@ import { boundsPhrase } from './bounds-phrase.ts';
 import { claimCautionSentence } from './claim-caution-sentence.ts';
 import { failureSentence } from './failure-sentence.ts';
 import { freshnessSentence } from './freshness-sentence.ts';
+import { machineCautionSentence } from './machine-caution-sentence.ts';
 import { processCautionSentence } from './process-caution-sentence.ts';
 import { shortNumber } from './short-number.ts';
 import { trueMinus } from './true-minus.ts';
@@ -61,6 +62,11 @@ export function cautionSentence(caution: Caution): string {
     case 'mixed warming potentials':
     case 'unsourced factors':
       return claimCautionSentence(caution);
+    case 'no machine effect':
+    case 'hours without a cost':
+    case 'seconds without an allowance':
+    case 'price and contribution':
+      return machineCautionSentence(caution);
     default:
       return processCautionSentence(caution);
   }

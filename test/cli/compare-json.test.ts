@@ -5,10 +5,12 @@ import { demonstration } from '../examples/demonstration.ts';
 import { demonstrationFile, jsonOf } from './terminal.ts';
 
 /** What is promised: "number", "text", "nothing" (null), or a group or list of such. Nothing else may be there. */
-type Shape = 'number' | 'text' | 'nothing' | { readonly [Key in string]: Shape } | readonly [Shape];
+type Shape = 'number' | 'text' | 'nothing' | 'truth' | 'by id' | { readonly [Key in string]: Shape } | readonly [Shape];
 
 const money: Shape = { perTonne: 'number', perYear: 'number', perTonneExact: 'text', perYearExact: 'text' };
 const account: Shape = { id: 'text', label: 'text', ...money };
+const step: Shape = { id: 'text', label: 'text', quantityId: 'text', perYear: 'number', shown: 'text' };
+const steps: Shape = { view: 'text', costsAlone: step, causes: [step], takenBack: step, left: step };
 const promised: Shape = {
   condition: 'text',
   product: { name: 'text', moisture: 'number', tonnesPerYear: 'number' },
@@ -54,6 +56,14 @@ const promised: Shape = {
   dates: [
     { id: 'text', label: 'text', where: 'text', kind: 'text', date: 'text', months: 'nothing', freshness: 'text' },
   ],
+  machineEffect: {
+    inForce: 'text',
+    isEntered: 'truth',
+    isPriced: 'truth',
+    soldOut: steps,
+    ordersLimited: steps,
+    figures: 'by id',
+  },
   warnings: [{ sentence: 'text', about: 'text' }],
 };
 
@@ -61,6 +71,11 @@ function expectShape(value: unknown, shape: Shape, path: string): void {
   if (shape === 'number') expect(Number.isFinite(value), path).toBe(true);
   else if (shape === 'nothing') expect(value, path).toBeNull();
   else if (shape === 'text') expect(typeof value, path).toBe('string');
+  else if (shape === 'truth') expect(typeof value, path).toBe('boolean');
+  // What cannot be worked out is null.
+  else if (shape === 'by id')
+    for (const figure of Object.values(value as object))
+      expect(figure === null || Number.isFinite(figure), path).toBe(true);
   else if (Array.isArray(shape)) {
     expect(Array.isArray(value) && value.length > 0, path).toBe(true);
     (value as unknown[]).forEach((each, place) =>

@@ -18,7 +18,8 @@ const movedBy: readonly (readonly [RegExp, (name: string) => readonly string[]])
   [/^destination\.\w+\.(?:haulage|gateFee)$/u, () => ['residues']],
   [/^destination\.\w+\.tax$/u, () => ['residues.landfillTax']],
   [/^destination\.\w+\.sale$/u, () => ['credits.sales']],
-  [/^\w+\.charge\.(\w+)$/u, (charge) => [`charges.${charge}`]],
+  // Extra hours are paid by hourly charges too.
+  [/^\w+\.charge\.(\w+)$/u, (charge) => [`charges.${charge}`, 'machineEffect']],
   [/^\w+\.labour$/u, () => ['labour']],
   [/^\w+\.maintenance$/u, () => ['maintenance']],
   [/^machine\.fixed$/u, () => ['machineFixed']],
@@ -41,7 +42,9 @@ describe('changing one price', () => {
     'moves only the lines that use it (seed $seed)',
     { timeout: 30_000 },
     ({ seed }) => {
-      const { model, figures } = randomModel(seed, { lines: 2, stages: 4 });
+      const { model, figures: drawn } = randomModel(seed, { lines: 2, stages: 4 });
+      // A machine that is sold out loses tonnes, and every price that follows the tonne says what they are worth.
+      const figures = new Map(drawn).set('machine.soldOut', '0');
       const before = decimalReader(model, evaluateDecimal(model.graph, figures));
       const lines = model.routes.flatMap(({ plant, statement }) =>
         statement.lines.map((line) => ({ ...line, route: plant.route.id })),

@@ -3,14 +3,16 @@ import { type Explanation, type OpenCase, changeInput, explain, restoreDefault }
 import { demonstration, valueOf } from '../examples/demonstration.ts';
 import { readEquation } from '../wording/read-equation.ts';
 
-const open = demonstration();
+// With a price of the product, which only a machine that is sold out needs.
+const open = valueOf(changeInput(demonstration(), 'product.price', '890'));
 const ids = [...open.model.graph.positions.keys()];
 const explained = (id: string, from: OpenCase = open, locale?: string): Explanation => {
   const found = explain(from, id, locale);
   if (found === null) throw new Error(`No figure "${id}"`);
   return found;
 };
-const all = ids.map((id) => explained(id));
+// A contribution is only asked for where no price is given.
+const all = ids.filter((id) => id !== 'product.contribution').map((id) => explained(id));
 const largestIn = (numbers: string): number =>
   Math.max(...(numbers.match(/\d+(?:,\d{3})*(?:\.\d+)?/gu) ?? []).map((each) => Number(each.replaceAll(',', ''))));
 const made = all.filter(({ input }) => input === null);

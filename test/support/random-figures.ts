@@ -27,6 +27,8 @@ export function randomFigures(model: Model, seed: number): Changes {
 }
 
 function figureFor(dice: Dice, input: InputDeclaration): string {
+  // A switch is thrown, not moved.
+  if (input.id === 'machine.soldOut') return String(dice.whole(0, 1));
   const special = ranges.find(([pattern]) => pattern.test(input.id));
   if (special !== undefined) return dice.digits(special[1], special[2]);
   const { low, high } = input.usual;
@@ -37,6 +39,15 @@ function figureFor(dice: Dice, input: InputDeclaration): string {
 /** Ranges for inputs without a usual one, and for those whose usual ranges could contradict one another. */
 const ranges: readonly (readonly [RegExp, number, number])[] = [
   [/^product\.tonnes$/u, 20_000, 400_000],
+  // Few enough hours that a slower machine finds the ones it needs in the year.
+  [/^product\.hours$/u, 6000, 7200],
+  [/^product\.price$/u, 400, 1200],
+  [/^product\.contribution$/u, 50, 500],
+  [/\.machine\.(speed|time)$/u, 95, 102],
+  [/\.machine\.seconds$/u, 0, 5],
+  [/\.machine\.serviceFactor$/u, 0.98, 1.05],
+  [/^machine\.secondsAllowance$/u, 0, 200],
+  [/^machine\.extraHour$/u, 0, 900],
   [/^price\.heat$/u, 5, 30],
   [/^rate\./u, 0.7, 1.3],
   [/^material\.\w+\.price$/u, -20, 900],

@@ -192,6 +192,27 @@ const everyKind: Told = {
     caution: { kind: 'mixed warming potentials', about: 'x', wanted: 'AR6', others: ['AR4', 'AR5'], count: 5 },
     says: 'Warming potentials of AR6 are chosen, but 5 carbon factors rest on those of AR4 and AR5: the choice changes the methane of landfills alone.',
   },
+  'no machine effect': {
+    caution: {
+      kind: 'no machine effect',
+      about: 'recovered.machine.speed',
+      base: { route: 'Virgin', share: 0 },
+      with: { route: 'Recovered', share: 54 },
+    },
+    says: 'Machine effect: none entered. Virgin is 0 % recovered fibre, Recovered is 54 % recovered fibre, and both are taken to run the machine alike; breaks, speed and second quality can decide more than electricity does.',
+  },
+  'hours without a cost': {
+    caution: { kind: 'hours without a cost', about: 'machine.extraHour', route: 'Recovered', hours: 286.4 },
+    says: 'Recovered: the orders take 286 hours a year more, and nothing says what an hour costs.',
+  },
+  'seconds without an allowance': {
+    caution: { kind: 'seconds without an allowance', about: 'machine.secondsAllowance', route: 'Recovered' },
+    says: 'Recovered: part of what it makes sells as second quality, and nothing says for how much less.',
+  },
+  'price and contribution': {
+    caution: { kind: 'price and contribution', about: 'product.contribution' },
+    says: 'A price of the product and a contribution of a tonne are both given. The price is used; the contribution does nothing.',
+  },
   'unsourced factors': {
     caution: { kind: 'unsourced factors', about: 'x', count: 3, of: 12 },
     says: '3 of 12 carbon factors are common practice or from memory; replace them before anything is published.',

@@ -16,5 +16,6 @@ export const growthNames: Readonly<Record<PlanResults['groups'][number]['id'], s
   wages: 'Wages',
   maintenance: 'Upkeep',
   product: 'Product',
+  machine: 'Machine effect',
   other: 'Other',
 };

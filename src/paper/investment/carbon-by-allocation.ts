@@ -31,7 +31,7 @@ export function carbonCostOf(
   const later = (id: string, unit: string): Quantity => sheet.graph.later(id, unit);
   const today = later(`${plant.route.id}.carbon.priced`, 'kgCO2e/t');
   const priced = more === undefined ? today : today.plus(more);
-  const free = later(freeAllocationIdOf(sheet, plant.route), 'kgCO2e/t');
+  const free = later(freeAllocationIdOf(plant.route), 'kgCO2e/t');
   const owed = priced.minus(scale === null ? free : free.times(scale));
   const payable = countsSurplus(sheet) ? owed : owed.greaterOf(constant('0', 'kgCO2e/t'));
   const price = later('price.carbon', `${sheet.case.currency}/tCO2e`);

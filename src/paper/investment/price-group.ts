@@ -17,6 +17,7 @@ export const priceGroups = [
   { id: 'wages', label: 'Wages' },
   { id: 'maintenance', label: 'Maintenance' },
   { id: 'product', label: 'Product price difference' },
+  { id: 'machine', label: 'Machine effect' },
   { id: 'other', label: 'Other charges' },
 ] as const;
 
@@ -38,6 +39,7 @@ const ofAccount: Readonly<Record<Exclude<AccountId, 'fibre'>, PriceGroup>> = {
   productPrice: 'product',
   charges: 'other',
   capital: 'other',
+  machineEffect: 'machine',
 };
 
 // Lines that follow another price than the rest of their account.

@@ -34,7 +34,10 @@ function refiningOf(sheet: Sheet, place: StagePlace, entry: StageEntry, feedMass
   }
   const tonnes = sheet.graph.later('product.tonnes', 't/a');
   const hours = sheet.graph.later('product.hours', 'h/a');
-  const perHour = sheet.graph.later(place.lineFeedId, 'bdt/t').times(feedMass).times(tonnes).dividedBy(hours);
+  // A heavier sheet brings more stock in as many more hours, so that as much passes in an hour.
+  const service = sheet.graph.later(place.serviceId, '1');
+  const feed = sheet.graph.later(place.lineFeedId, 'bdt/t').dividedBy(service);
+  const perHour = feed.times(feedMass).times(tonnes).dividedBy(hours);
   const throughput = sheet.define(`${place.id}.throughput`, 'Stock through the refiner', 'bdt/h', perHour, { where });
   const net = sheet.input({
     id: `${place.id}.net`,

@@ -7,4 +7,6 @@ export interface StagePlace {
   readonly stage: Stage;
   /** Id of the line's feed, bdt/t, which is worked out after the stages. */
   readonly lineFeedId: string;
+  /** Id of the tonnes that the route makes for the same service. */
+  readonly serviceId: string;
 }

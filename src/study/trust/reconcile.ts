@@ -61,15 +61,14 @@ export function reconcile(open: OpenCase): readonly ReconciledGroup[] {
 }
 
 /** What a mill most likely has on its books for a route; saleable tonnes, the eighth, are the same for all routes. */
-function offeredFor({ content, model }: OpenCase, routeId: string): readonly string[] {
-  const route = content.routes.find(({ id }) => id === routeId);
+function offeredFor({ model }: OpenCase, routeId: string): readonly string[] {
   return [
     `${routeId}.fibreBought`,
     `${routeId}.electricity.total`,
     `${routeId}.heat.total`,
     `${routeId}.rejectsHauled`,
     `${routeId}.sludgeHauled`,
-    ...(route === undefined ? [] : [waterIdsOf(route).effluentId]),
+    waterIdsOf(routeId).effluentId,
     accountIdOf(routeId, 'chemicals'),
   ].filter((id) => model.graph.positions.has(id));
 }

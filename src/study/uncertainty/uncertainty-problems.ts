@@ -2,6 +2,7 @@ import type { Problem } from '../../case/problem.ts';
 import type { Correlation, GivenDistribution, Uncertainty } from '../../case/what-if.ts';
 import { keepsBounds } from '../../kernel/evaluate/keeps-bounds.ts';
 import { type InputDeclaration, inForce } from '../../kernel/graph/input-declaration.ts';
+import { soldOutId } from '../../paper/machine-effect/effect-ids.ts';
 import { outside, unknownInput } from '../input-problems.ts';
 
 type Inputs = ReadonlyMap<string, InputDeclaration>;
@@ -19,6 +20,10 @@ function distributionProblems(id: string, given: GivenDistribution, inputs: Inpu
   const input = inputs.get(id);
   if (input === undefined) return [unknownInput(id, inputs)];
   const path = `uncertainty.inputs.${id}`;
+  if (id === soldOutId && given.law !== 'fixed')
+    return [
+      wrong(path, given.law, 'no distribution: what limits the machine is a switch, and is compared in scenarios'),
+    ];
   const { low, mode, high, values = [] } = given;
   const written = [low, mode, high, ...values.map(({ value }) => value)].filter((text) => text !== undefined);
   return [
