@@ -19,7 +19,7 @@ const settings: PaperSettings = {
 
 function factsOf(text: string): PaperFacts {
   // Few trials: what is printed of them is looked at, not how well they settle.
-  const opened = openCase(text.replace(/"trials": \d+/u, '"trials": 400'));
+  const opened = openCase(text.replace(/"trials": \d+/u, '"trials": 1000'));
   if (!opened.ok) throw new Error('the example cannot be opened');
   return paperFacts(opened.value, settings.date);
 }
