@@ -79,12 +79,12 @@ export { type SameProductStand, sameProduct } from './study/trust/same-product.t
 export { type PriceEcho, priceEcho } from './study/trust/price-echo.ts';
 export { datedInputs } from './study/trust/freshness.ts';
 export { shifted } from './study/rounding.ts';
-export type { Alternative, Blend, Delivery, Lot, LotFigure, Lots } from './case/lots.ts';
+export type { Alternative, Blend, Lot, LotFigure, Lots } from './case/lots.ts';
 export { type LotField, changeLot, withFigure, withReadings } from './study/lots/change-lot.ts';
-export { lotCostId, openLot } from './study/lots/open-lot.ts';
+export { openLot } from './study/lots/open-lot.ts';
 export { priceLots } from './study/lots/price-lots.ts';
 export type { PricedLot } from './study/lots/priced-lot.ts';
 export { type LotsView, lotsView } from './report/lots-view.ts';
-export { type LotsPage, lotsPage } from './report/lots-page.ts';
+export { lotsPage } from './report/lots-page.ts';
 export { type GivenBlend, givenBlend } from './study/lots/blend/given-blend.ts';
 export { type LeastCostBlend, leastCostBlend } from './study/lots/blend/least-cost-blend.ts';

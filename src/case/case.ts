@@ -4,9 +4,11 @@ import type { InvestmentPlan } from './investment-plan.ts';
 import type { GivenWasteCode } from './waste-codes.ts';
 import type { SameProduct } from './same-product.ts';
 import type { Lots } from './lots.ts';
+import type { PriceBasis, Settlement } from './price-basis.ts';
 import type { WhatIf } from './what-if.ts';
 
 export type { GivenInput } from './given-input.ts';
+export type { PriceBasis, Settlement } from './price-basis.ts';
 
 /**
  * A case as it is kept: the structure (which routes, lines and stages there are) and the figures that a person gave. Everything else
@@ -89,10 +91,7 @@ export interface PriceTerms {
   /** Short tons of 2,000 pounds or long tons of 2,240; metric where nothing is said. */
   readonly ton?: 'short' | 'long';
 }
-export type PriceBasis = 'as received' | 'air-dry' | 'bone-dry';
 export type PriceKind = 'list' | 'net' | 'contract' | 'index';
-/** How a delivery wetter than agreed is paid for. */
-export type Settlement = 'as weighed' | 'dry basis' | 'point for point';
 
 /** Somewhere that residues go. */
 export interface Destination {

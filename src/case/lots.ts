@@ -1,4 +1,4 @@
-import type { PriceBasis, Settlement } from './case.ts';
+import type { PriceBasis, Settlement } from './price-basis.ts';
 
 /** What suppliers offer for one line of a route, and what it is held against. None of it changes what the case comes to. */
 export interface Lots {

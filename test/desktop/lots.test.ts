@@ -77,11 +77,11 @@ describe('the page of lots', () => {
     await launch([]);
     await driver.page.keyboard.press('F9');
 
-    await expect.poll(() => page().getByText('Pay no more than').count()).toBe(0);
+    await expect.poll(() => page().getByText('Pay no more than', { exact: true }).count()).toBe(0);
     expect(await page().innerText()).not.toMatch(/Nordmere|Tallow|True cost|virgin/u);
 
     await driver.page.keyboard.press('F9');
-    await expect.poll(() => page().getByText('Pay no more than').count()).toBe(1);
+    await expect.poll(() => page().getByText('Pay no more than', { exact: true }).count()).toBe(1);
   });
 
   it('solves for the cheapest blend within limits under the strict policy, and names the limit that none can keep', async () => {

@@ -6,8 +6,9 @@ import { type Sheet, fraction } from '../sheet.ts';
 
 /** EN 643: non-paper components, and with them paper that is unwanted. */
 export const unwanted = ['lights', 'heavies', 'wire', 'wetStrength'] as const;
+export type Unwanted = (typeof unwanted)[number];
 /** What can be found in a delivery, and then stands in the place of what its grade usually holds. */
-export const findable = [...unwanted, 'ash'] as const;
+const findable = [...unwanted, 'ash'] as const;
 
 /** What a bought material is made of, as shares of its dry mass. Fibre takes up what the others leave, so that the whole is always 1. */
 export function compositionOf(sheet: Sheet, material: Material): Flow {

@@ -3,7 +3,7 @@ import type { Graph } from '../../kernel/graph/graph.ts';
 import { inForce } from '../../kernel/graph/input-declaration.ts';
 import { materialEntries } from '../../paper/catalogue.ts';
 import { type Component, components } from '../../paper/components.ts';
-import { unwanted } from '../../paper/materials/composition.ts';
+import { type Unwanted, unwanted } from '../../paper/materials/composition.ts';
 import { type PaperGrade, paperGrades } from '../../paper/materials/en-643.ts';
 import type { OpenCase } from '../open-case.ts';
 import { contractPrice, creditLeft } from './lot-money.ts';
@@ -12,8 +12,6 @@ import type { LotLine } from './lot-line.ts';
 import type { LotNote } from './lot-note.ts';
 import { type Excess, excessOver, isOver } from './tolerance.ts';
 import { type Reading, readingOf, usualReading } from './reading.ts';
-
-export type Unwanted = (typeof unwanted)[number];
 
 /** What a lot comes to in numbers, with what is usual in the place of what nobody said. Shares are in per cent. */
 export interface LotTerms {

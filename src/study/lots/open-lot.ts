@@ -26,8 +26,3 @@ export function openLot(open: OpenCase, lot: Lot): Outcome<OpenCase> | null {
   };
   return workOut(withoutUnasked(caseWithLots(open.content, place, [slot])));
 }
-
-/** Id of what a tonne of product costs by the route that a lot would feed. */
-export function lotCostId(open: OpenCase): string {
-  return `${lotLine(open)?.route.id ?? open.content.compare.with}.cost.total`;
-}

@@ -1,6 +1,6 @@
 import { components } from '../../paper/components.ts';
-import { unwanted } from '../../paper/materials/composition.ts';
-import { type LotTerms, type Unwanted, kindsOf } from './lot-terms.ts';
+import { type Unwanted, unwanted } from '../../paper/materials/composition.ts';
+import { type LotTerms, kindsOf } from './lot-terms.ts';
 
 /** The moisture and the contents of a lot: as they were read, or as they might be. Shares in per cent. */
 export interface LotPoint {

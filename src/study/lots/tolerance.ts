@@ -1,5 +1,5 @@
 import type { PaperGrade } from '../../paper/materials/en-643.ts';
-import type { Unwanted } from './lot-terms.ts';
+import type { Unwanted } from '../../paper/materials/composition.ts';
 
 /** How far a lot is above what its grade tolerates, in points of per cent; 0 where it is not. */
 export interface Excess {
