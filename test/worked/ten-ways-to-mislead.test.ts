@@ -182,6 +182,32 @@ describe('different products', () => {
   });
 });
 
+describe('the perfect machine', () => {
+  const remark = 'Machine effect: none entered.';
+  // The demonstration's routes hold very different shares of recovered fibre, and nobody has said what that does to the machine.
+  test('is remarked on in everything that leaves the program', () => {
+    const { page, csv, workbook } = printed(open);
+
+    for (const text of [page, csv, workbook]) expect(text).toContain(remark);
+  });
+
+  test('is no longer remarked on once somebody says what the furnish does to it', () => {
+    const figures = [
+      ['machine.soldOut', '1'],
+      ['product.price', '890'],
+      ['recovered.machine.speed', '98'],
+    ] as const;
+    const said = figures.reduce(
+      (from, [id, typed]) => valueOf(changeInput(from, id, typed, { source: 'Invented' })),
+      open,
+    );
+
+    expect(printed(said).page).not.toContain(remark);
+    // A machine that is sold out and 2 % slower makes 1,920 t less of 96,000: that is money, and the difference moves by it.
+    expect(compare(said).difference.perTonne).toBeGreaterThan(compare(open).difference.perTonne);
+  });
+});
+
 describe('the same money twice', () => {
   test('a plan takes the place of the capital charge: the statement charges none while there is one', () => {
     const without = valueOf(editStructure(plan, { kind: 'set investment', plan: null }));
