@@ -31,7 +31,7 @@ import { writeCase } from '../case/write-case.ts';
 import { usualLine, withMaterial } from '../paper/bought-material.ts';
 import { catalogueProblems } from '../paper/catalogue-problems.ts';
 import { buildModel } from '../paper/model.ts';
-import { priceUnit } from '../paper/materials/price-unit.ts';
+import { priceUnits } from '../paper/materials/price-unit.ts';
 import { keptActuals } from './trust/actual-problems.ts';
 import { keptWhatIf } from './kept-what-if.ts';
 import { lotProblems } from './lots/lot-problems.ts';
@@ -54,7 +54,7 @@ export function editStructure(open: OpenCase, edit: Edit): Outcome<OpenCase> {
 function edited(open: OpenCase, edit: Edit): Case {
   const { content } = open;
   if (isWhatIfEdit(edit)) return withWhatIf(content, edit);
-  if (isTrustEdit(edit)) return withTrust(content, edit, (terms) => priceUnit(terms, content.currency));
+  if (isTrustEdit(edit)) return withTrust(content, edit, (terms) => priceUnits(terms, content.currency));
   if (isLotsEdit(edit)) return withLots(content, edit);
   switch (edit.kind) {
     case 'add stage':

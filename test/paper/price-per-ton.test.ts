@@ -103,3 +103,35 @@ describe('other terms of a price', () => {
     expect(home.content).toEqual(open.content);
   });
 });
+
+// Worked by hand: of 100,000 t of bone-dry product 111,111.1 adt a year are bought, the first 100 at 600 and the rest at 540 a short ton:
+// (100 x 600 + 111,011.1 x 540)/111,111.1 = 540.054 a ton, which is 540.054/(0.90718474 x 0.9) = 661.453 a bone-dry tonne.
+describe('tiers of a price by the short ton', () => {
+  const terms = { basis: 'air-dry', kind: 'net' } as const;
+  const tiers = {
+    'material.paper.tier.1.tonnes': '100 adt/a',
+    'material.paper.tier.1.price': '600 EUR/adt',
+    'material.paper.tier.2.tonnes': '1000000 adt/a',
+    'material.paper.tier.2.price': '540 EUR/adt',
+  };
+  const { inputs, ...content } = bought(terms, { 'material.paper.price': '1 EUR/adt', ...tiers });
+  const { 'material.paper.price': _workedOut, ...others } = inputs;
+  const metric = valueOf(workOut({ ...content, inputs: others }));
+  const short = after({ kind: 'set price terms', material: 'paper', terms: { ...terms, ton: 'short' } }, metric);
+
+  it('follow it when it becomes one, while their tonnages stay metric', () => {
+    expect(metric.values.number('material.paper.cost').toFixed(3)).toBe((540.054 / 0.9).toFixed(3));
+    expect(short.values.number('material.paper.cost').toFixed(3)).toBe('661.453');
+    expect(short.content.inputs['material.paper.tier.2.price']?.unit).toBe('EUR/adst');
+    expect(short.content.inputs['material.paper.tier.2.tonnes']?.unit).toBe('adt/a');
+  });
+
+  it('count tonnes as received once the price is per such a tonne', () => {
+    const wet = after(
+      { kind: 'set price terms', material: 'paper', terms: { basis: 'as received', kind: 'net' } },
+      metric,
+    );
+
+    expect(wet.content.inputs['material.paper.tier.2.tonnes']?.unit).toBe('t-ar/a');
+  });
+});

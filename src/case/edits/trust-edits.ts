@@ -32,8 +32,14 @@ export function isTrustEdit(edit: { readonly kind: string }): edit is TrustEdit 
   return Object.hasOwn(kinds, edit.kind);
 }
 
-/** `unitOf` says in what unit a price of such terms is written. */
-export function withTrust(content: Case, edit: TrustEdit, unitOf: (terms: PriceTerms) => string): Case {
+/** Units in which a price is written, and the tonnage of its tiers. */
+export interface PriceUnits {
+  readonly price: string;
+  readonly tonnage: string;
+}
+
+/** `unitsOf` says in what units a price of such terms is written. */
+export function withTrust(content: Case, edit: TrustEdit, unitsOf: (terms: PriceTerms) => PriceUnits): Case {
   switch (edit.kind) {
     case 'answer same product':
       return withAnswer(content, edit);
@@ -44,7 +50,7 @@ export function withTrust(content: Case, edit: TrustEdit, unitOf: (terms: PriceT
     case 'date input':
       return withDate(content, edit.input, edit.date);
     case 'set price terms':
-      return withTerms(content, edit.material, edit.terms, unitOf(edit.terms));
+      return withTerms(content, edit.material, edit.terms, unitsOf(edit.terms));
   }
 }
 
@@ -92,10 +98,18 @@ function withDate(content: Case, input: string, date: string | null): Case {
 }
 
 /** "600 a tonne" stays 600 when the tonne becomes another: only the person who read the price knows that it did. */
-function withTerms(content: Case, material: string, terms: PriceTerms, unit: string): Case {
-  const follow = new Set(['price', 'rebate'].map((what) => `material.${material}.${what}`));
+function withTerms(content: Case, material: string, terms: PriceTerms, units: PriceUnits): Case {
+  const start = `material.${material}.`;
+  const unitFor = (id: string): string | null => {
+    if (!id.startsWith(start)) return null;
+    const what = id.slice(start.length);
+    if (/^(price|rebate|tier\.\d+\.price)$/u.test(what)) return units.price;
+    return /^tier\.\d+\.tonnes$/u.test(what) ? units.tonnage : null;
+  };
   const named = (inputs: Case['inputs']): Case['inputs'] =>
-    Object.fromEntries(Object.entries(inputs).map(([id, given]) => [id, follow.has(id) ? { ...given, unit } : given]));
+    Object.fromEntries(
+      Object.entries(inputs).map(([id, given]) => [id, { ...given, unit: unitFor(id) ?? given.unit }]),
+    );
   const { scenarios, ...rest } = content;
   return {
     ...rest,

@@ -1,4 +1,5 @@
 import type { PriceTerms } from '../../case/case.ts';
+import type { PriceUnits } from '../../case/edits/trust-edits.ts';
 import { worths } from '../trade-units.ts';
 
 const metric = { 'as received': 't-ar', 'air-dry': 'adt', 'bone-dry': 'bdt' } as const;
@@ -15,9 +16,9 @@ export function tonneOf({ basis, ton }: PriceTerms): string {
   return ton === undefined ? metric[basis] : ton === 'short' ? short[basis] : long[basis];
 }
 
-/** The unit in which a price of such terms is written; `own` is the currency of the case. */
-export function priceUnit(terms: PriceTerms, own: string): string {
-  return `${terms.currency ?? own}/${tonneOf(terms)}`;
+/** The units in which a price of such terms and the tonnage of its tiers are written; `own` is the currency of the case. */
+export function priceUnits(terms: PriceTerms, own: string): PriceUnits {
+  return { price: `${terms.currency ?? own}/${tonneOf(terms)}`, tonnage: `${metricTonneOf(terms)}/a` };
 }
 
 /** Metric tonnes in the ton of a price, as digits: 0.90718474 or 1.0160469088, exact by definition; null for the metric tonne itself. */
