@@ -4,7 +4,6 @@
  */
 export { type Outcome } from './case/problem.ts';
 export { kindOfLines } from './case/route-kind.ts';
-export type { FurtherFigure } from './paper/sheet.ts';
 export { explain } from './report/explanation-view.ts';
 export type { Explanation, Ingredient } from './report/explanation.ts';
 export { type BridgeBar, type BridgeLayout, layOutBridge } from './report/bridge-layout.ts';
