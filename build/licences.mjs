@@ -27,6 +27,7 @@ export const carried = [
   'electron',
   'esm-env',
   'exceljs',
+  'highs',
   'internmap',
   'is-any-array',
   'jszip',

@@ -276,6 +276,7 @@ describe('preferences', () => {
 
     await expect.poll(() => driver.page.locator('footer').textContent()).toContain('1.234,5');
     expect(driver.shown()).toMatchObject({ theme: 'dark', zoom: 1.25 });
+    await expect.poll(() => readFile(join(data, 'preferences.json'), 'utf8')).toContain('"zoom": 125');
     await driver.close();
 
     await launch();
@@ -290,6 +291,7 @@ describe('preferences', () => {
 
     for (let step = 0; step < 9; step += 1) await driver.clickMenu('zoom-in');
     await expect.poll(() => driver.shown().zoom).toBe(2);
+    await expect.poll(() => readFile(join(data, 'preferences.json'), 'utf8')).toContain('"zoom": 200');
     await driver.close();
 
     await launch();
