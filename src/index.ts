@@ -7,7 +7,7 @@ export { kindOfLines } from './case/route-kind.ts';
 export { explain } from './report/explanation-view.ts';
 export type { Explanation, Ingredient } from './report/explanation.ts';
 export { type BridgeBar, type BridgeLayout, layOutBridge } from './report/bridge-layout.ts';
-export { type EffectStepShown, type EffectSteps, type MachineEffect, machineEffectOf } from './report/machine-view.ts';
+export { type EffectSteps, type MachineEffect, machineEffectOf } from './report/machine-view.ts';
 export { spreadOf } from './report/spread-view.ts';
 export type * from './report/spread.ts';
 export { caseText } from './study/case-text.ts';

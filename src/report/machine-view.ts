@@ -15,7 +15,7 @@ import { rounded, roundedParts, shifted, shownDifference } from '../study/roundi
 import { spreadOf } from './spread-view.ts';
 
 /** One step from what costs alone come to, to what is left: recovered less virgin, or whichever routes are compared. */
-export interface EffectStepShown {
+interface EffectStepShown {
   readonly id: EffectCause | 'costsAlone' | 'takenBack' | 'left';
   readonly label: string;
   readonly quantityId: string;
