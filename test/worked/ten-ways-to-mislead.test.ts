@@ -162,8 +162,14 @@ describe('different products', () => {
     expect(printed(open).csv).toContain(condition);
     expect(printed(open).workbook).toContain(condition);
     expect(await jsonOf(['compare', 'examples/demonstration.tonne'])).toMatchObject({ condition });
-    expect(await jsonOf(['invest', planFile])).toMatchObject({ condition });
     expect(verdictOf(plan)).toContain('if both make the same product (not confirmed)');
+  });
+
+  // The command draws the trials of the plan first, which takes seconds, and many on a busy machine.
+  test('are not told as the same by the terminal verdict on a plan', { timeout: 120_000 }, async () => {
+    const condition = 'If both make the same product (not confirmed)';
+
+    expect(await jsonOf(['invest', planFile])).toMatchObject({ condition });
   });
 
   test('are named by the question that was answered no', () => {
