@@ -40,7 +40,7 @@ describe('the five questions', () => {
     await driver.page.getByRole('link', { name: 'Spread' }).click();
     expect(await headline()).toContain('(answered no: customer approval)');
 
-    await open();
+    await driver.page.getByRole('link', { name: /customer approval/u }).click();
     await group('Customer approval').getByRole('button', { name: 'Yes', exact: true }).click();
     await driver.page.getByText('Confirmed: all five are answered yes.').waitFor();
     await driver.page.getByRole('link', { name: 'Spread' }).click();

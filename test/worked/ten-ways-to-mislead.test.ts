@@ -9,35 +9,20 @@ import {
   npvId,
   openCase,
   planResults,
-  restoreDefault,
   sensitivity,
-  spreadOf,
 } from '../../src/index.ts';
-import { statementCsv } from '../../src/report/statement-csv.ts';
-import { statementPage } from '../../src/report/statement-page.ts';
-import { workOut } from '../../src/study/open-case.ts';
 import { uncertainty } from '../../src/study/uncertainty/uncertainty.ts';
 import { planVerdict } from '../../src/wording/plan-verdict.ts';
-import { statementPlan } from '../../src/workbook/statement-plan.ts';
 import planText from '../../examples/plan.tonne?raw';
 import { jsonOf, planFile, tonne } from '../cli/terminal.ts';
 import { demonstration, problemsOf, valueOf } from '../examples/demonstration.ts';
 import { evaluated } from '../support/evaluation.ts';
+import { printed } from '../support/printed.ts';
 import { smallCase } from '../support/small-case.ts';
 
 const open = demonstration();
 const plan = valueOf(openCase(planText));
 const slush = [{ id: 'slush', like: 'pumps' }];
-
-/** All that leaves the program about a comparison, as text. */
-function printed(from: OpenCase): { readonly page: string; readonly csv: string; readonly workbook: string } {
-  const [comparison, spread] = [compare(from), spreadOf(from, '2026-11-25')];
-  return {
-    page: statementPage(comparison, spread, 'en'),
-    csv: statementCsv(comparison, spread, 'en'),
-    workbook: JSON.stringify(statementPlan(comparison, spread)),
-  };
-}
 
 describe('wet against dry', () => {
   // By hand: 120 a tonne as received is 120/0.9 = 133.33 a bone-dry tonne at 10 % moisture and 120/0.8 = 150 at 20 %.
@@ -162,8 +147,14 @@ describe('different products', () => {
     expect(printed(open).csv).toContain(condition);
     expect(printed(open).workbook).toContain(condition);
     expect(await jsonOf(['compare', 'examples/demonstration.tonne'])).toMatchObject({ condition });
-    expect(await jsonOf(['invest', planFile])).toMatchObject({ condition });
     expect(verdictOf(plan)).toContain('if both make the same product (not confirmed)');
+  });
+
+  // The command draws the trials of the plan first, which takes seconds, and many on a busy machine.
+  test('are not told as the same by the terminal verdict on a plan', { timeout: 120_000 }, async () => {
+    const condition = 'If both make the same product (not confirmed)';
+
+    expect(await jsonOf(['invest', planFile])).toMatchObject({ condition });
   });
 
   test('are named by the question that was answered no', () => {
@@ -390,31 +381,4 @@ describe('rules of thumb printed as facts', () => {
     expect(practice.length).toBeGreaterThan(50);
     expect(practice.filter(({ source }) => !source.startsWith('Common practice'))).toEqual([]);
   });
-
-  test('an old price is said to be old in all that prints, and one without a date to have none', () => {
-    const edit = { kind: 'date input', input: 'material.bskp.price', date: '2025-10-01' } as const;
-    const old = printed(valueOf(editStructure(open, edit)));
-
-    for (const text of Object.values(old)) {
-      expect(text).toContain('Bleached softwood kraft: price of 1 October 2025, 13 months ago: out of date.');
-      expect(text).toContain('No date is given for');
-    }
-  });
-
-  test('a figure measured far from the computed one is told in all that prints', () => {
-    const actual = { result: 'virgin.electricity.total', value: '700', unit: 'kWh/t', period: '2025' };
-    const told = printed(valueOf(editStructure(open, { kind: 'put actual', actual })));
-
-    // By hand: 927.1 computed against 700 is 32.4 % more.
-    for (const text of Object.values(told))
-      expect(text).toContain('32.4 % above what was measured. Nothing was fitted.');
-  });
-});
-
-test('a case that misses a figure has no headline to mislead with', () => {
-  const gap = valueOf(restoreDefault(open, 'recovered.mixed.share'));
-
-  expect(spreadOf(gap).difference.shownPerTonne).toBe('');
-  expect(printed(gap).page).toContain('The difference cannot be worked out yet.');
-  expect(workOut(gap.content).ok).toBe(true);
 });
