@@ -197,9 +197,9 @@ describe('limits of number', () => {
   it('are content with one material, one chemical and one destination', () => {
     const first = (content: Loose, path: string) => (content[path] = (content[path] as unknown[]).slice(0, 1));
     const problems = problemsAfter((content) => {
-      for (const path of ['materials', 'chemicals', 'destinations']) first(content, path);
-      // The plan of the sample dates an outlet that is not the first.
-      delete at(content, 'investment')['outlets'];
+      for (const path of ['materials', 'chemicals']) first(content, path);
+      // The one that the plan of the sample names.
+      content['destinations'] = [at(content, 'destinations.1')];
       at(content, 'routes.1.lines.0')['recipe'] = [{ material: 'kraft' }];
     });
 
