@@ -1,6 +1,7 @@
-import { type OpenCase, spreadOf, unitLabel } from '../index.ts';
+import { spreadOf, unitLabel } from '../index.ts';
 import { textTable } from '../report/text-table.ts';
 import type { FurtherFigure } from '../paper/sheet.ts';
+import { furtherFigures } from '../study/further-figures.ts';
 import type { Console } from './console.ts';
 import { type SetOptions, openWithSets } from './open-with-sets.ts';
 
@@ -13,7 +14,7 @@ export interface InputsOptions extends SetOptions {
 export function listInputs(console: Console, file: string, options: InputsOptions): void {
   const open = openWithSets(file, options);
   if (options.further === true) {
-    listFurther(console, caseWideFirst(open), options.json === true);
+    listFurther(console, furtherFigures(open), options.json === true);
     return;
   }
   const inputs = Object.values(spreadOf(open).inputs);
@@ -54,10 +55,4 @@ function listFurther(console: Console, further: readonly FurtherFigure[], asJson
     where === '' ? label : `${label} (${where})`,
   ]);
   console.say(`${textTable(columns, rows)}\n\n${String(further.length)} more figures can be given.\n`);
-}
-
-/** Stages take a figure for every component: those come last, and do not bury what belongs to the case. */
-function caseWideFirst({ content, model }: OpenCase): readonly FurtherFigure[] {
-  const isOfRoute = ({ id }: FurtherFigure): boolean => content.routes.some((route) => id.startsWith(`${route.id}.`));
-  return [...model.further.filter((each) => !isOfRoute(each)), ...model.further.filter(isOfRoute)];
 }

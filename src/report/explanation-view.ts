@@ -3,6 +3,7 @@ import { Failure } from '../kernel/evaluate/failure.ts';
 import { type Graph, type Node, nodeNamed } from '../kernel/graph/graph.ts';
 import { type Working, ingredients, madeOf, working } from '../kernel/graph/working.ts';
 import { failureOrigin } from '../study/failure-origin.ts';
+import { furtherBeside } from '../study/further-figures.ts';
 import type { OpenCase } from '../study/open-case.ts';
 import { equation } from '../wording/equation.ts';
 import { failureSentence } from '../wording/failure-sentence.ts';
@@ -19,13 +20,14 @@ export function explain(open: OpenCase, id: string, locale = 'en'): Explanation 
   if (!graph.positions.has(id)) return null;
   const step = stepOf(open, nodeNamed(graph, id), locale);
   const value = open.values.of(id);
+  const parts = ingredients(graph, id);
   return {
     ...step,
     exact: open.values.exact(id),
     failure: value instanceof Failure ? whyNot(graph, value) : null,
     note: nodeNamed(graph, id).declaration?.note ?? step.input?.note ?? '',
-    further: step.input === null ? [] : open.model.further.filter(({ where }) => where === step.where),
-    ingredients: ingredients(graph, id).map((node) => stepOf(open, node, locale)),
+    further: furtherBeside(open, [id, ...parts.map((node) => node.declaration?.id ?? '')]),
+    ingredients: parts.map((node) => stepOf(open, node, locale)),
     goesInto: madeOf(graph, id).map((node) => ({
       id: node.declaration?.id ?? '',
       label: labelOf(node),

@@ -18,7 +18,7 @@ export interface Explanation {
   /** "0.897319 ÷ 0.950655", digits enough to come true on a pocket calculator. */
   readonly numbers: string;
   readonly input: InputView | null;
-  /** For an input: figures that could be given beside it, of the same material, stage or route, or of the whole case. */
+  /** Figures that nobody gave and that could stand beside it or its ingredients: of the same material, residue or kind of price. */
   readonly further: readonly FurtherFigure[];
   /** Named quantities and inputs it is directly made of, each once. */
   readonly ingredients: readonly Ingredient[];

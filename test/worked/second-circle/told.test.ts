@@ -61,7 +61,7 @@ describe('a figure that nobody gave yet', () => {
   test('is offered beside figures of the same material, until it is given', () => {
     const open = opened({});
     const offered = (of: OpenCase): readonly string[] =>
-      (explain(of, 'material.paper.price')?.further ?? []).map(({ id }) => id);
+      (explain(of, 'material.paper.cost')?.further ?? []).map(({ id }) => id);
 
     expect(offered(open)).toContain('material.paper.stockDays');
     expect(offered(open)).not.toContain('price.electricityMarginal');
@@ -70,12 +70,13 @@ describe('a figure that nobody gave yet', () => {
     expect(offered(given.value)).not.toContain('material.paper.stockDays');
   });
 
-  test('is offered beside what belongs to the whole case', () => {
-    const offered = (explain(opened({}), 'price.electricity')?.further ?? []).map(({ id }) => id);
+  test('is offered beside what it would change, and not among hundreds', () => {
+    const beside = (id: string): readonly string[] => (explain(opened({}), id)?.further ?? []).map((each) => each.id);
 
-    expect(offered).toEqual(
-      expect.arrayContaining(['price.electricityMarginal', 'price.certificate', 'carbon.freeAllocation']),
-    );
+    expect(beside('mill.cost.electricity.preparation')).toEqual(['price.certificate', 'price.electricityMarginal']);
+    expect(beside('mill.residue.primary.wet')).toContain('residue.primary.electricity');
+    expect(beside('mill.residue.primary.wet')).not.toContain('residue.biological.electricity');
+    expect(beside('mill.cost.total')).toEqual([]);
   });
 });
 
