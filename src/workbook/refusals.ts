@@ -13,11 +13,11 @@ export function refuseDamage({ sheets, names }: WorkbookPlan): void {
   for (const { rows } of sheets) for (const row of rows) for (const cell of row) refuseCell(cell);
 }
 
-/** 1 to 31 characters, none of \ / ? * [ ] :, no apostrophe at an end, each once however it is capitalised. */
+/** 1 to 31 characters, none of \ / ? * [ ] :, no apostrophe (which the library leaves bare in print areas), each once however it is capitalised. */
 function refuseSheetNames(names: readonly string[]): void {
   const met = new Set<string>();
   for (const name of names) {
-    const isLegal = name.length >= 1 && name.length <= 31 && !/[\\/?*[\]:]|^'|'$/u.test(name);
+    const isLegal = name.length >= 1 && name.length <= 31 && !/[\\/?*[\]:'!]/u.test(name);
     if (!isLegal || met.has(name.toLowerCase())) throw new Error(`Not a sheet name: "${name}"`);
     met.add(name.toLowerCase());
   }

@@ -6,7 +6,7 @@ export class SheetNames {
   readonly #taken = new Set<string>();
 
   nameFor(wanted: string): string {
-    const plain = wanted.replace(/[\\/?*[\]:\p{Cc}]+/gu, ' ').replace(/^['\s]+|['\s]+$/gu, '') || 'Sheet';
+    const plain = wanted.replace(/[\\/?*[\]:'!\p{Cc}\s]+/gu, ' ').trim() || 'Sheet';
     for (let count = 1; ; count += 1) {
       const end = count === 1 ? '' : ` (${String(count)})`;
       const name = `${cut(plain, longest - end.length)}${end}`;
@@ -17,12 +17,12 @@ export class SheetNames {
   }
 }
 
-/** Cut to so many UTF-16 units, which is what spreadsheets count, and never through a character or before an apostrophe. */
+/** Cut to so many UTF-16 units, which is what spreadsheets count, and never through a character. */
 function cut(text: string, most: number): string {
   let kept = '';
   for (const character of text) {
     if (kept.length + character.length > most) break;
     kept += character;
   }
-  return kept.replace(/['\s]+$/u, '');
+  return kept.trimEnd();
 }

@@ -36,8 +36,8 @@ export async function writeTrials(console: Console, file: string, options: Trial
   const count = (value: number): string => formatNumber(value, { locale: console.locale, decimals: 0 });
   const { trials } = plan.uncertainty;
   const whole = beginWhole(options.out);
-  let isStopped = false;
-  const stopListening = console.onStop?.(() => (isStopped = true));
+  const stopping = new AbortController();
+  const stopListening = console.onStop?.(() => stopping.abort());
   try {
     whole.write(table.begin(['Trial', ...heads]));
     let done = 0;
@@ -47,7 +47,8 @@ export async function writeTrials(console: Console, file: string, options: Trial
       console.progress?.(`${count(done)} of ${count(trials)} trials`);
       // Between two blocks the wish to stop is heard.
       await setImmediate();
-      if (isStopped) throw new Refusal([`Stopped after ${count(done)} trials; "${options.out}" is as it was.`]);
+      if (stopping.signal.aborted)
+        throw new Refusal([`Stopped after ${count(done)} trials; "${options.out}" is as it was.`]);
     }
     whole.write(table.end());
     whole.finish();

@@ -2,16 +2,19 @@ import type { Graph, Node } from '../../kernel/graph/graph.ts';
 import { standsInFormulas } from './fixed-number.ts';
 
 /** Unnamed steps of this many operations get a cell of their own when they are used twice: shorter ones read better where they are used. */
-const worthSharing = 3;
+export const worthSharing = 3;
 
 /** The most operations in one formula. A sum of many cells may be longer, for nothing in it can be set apart. */
 const mostOperations = 16;
 
 /**
  * The nodes that stand in cells of their own: inputs, fixed numbers that say a unit, every named quantity, and steps that would otherwise
- * be written twice or make a formula too long to read.
+ * be written twice or make a formula too long to read. `worthSharingAt` says from how many operations on a step is not written twice.
  */
-export function ownCells(graph: Graph): ReadonlySet<number> {
+export function ownCells(
+  graph: Graph,
+  worthSharingAt: (index: number) => number = () => worthSharing,
+): ReadonlySet<number> {
   const uses = usesOf(graph);
   const own = new Set<number>();
   const sizes: number[] = [];
@@ -19,7 +22,7 @@ export function ownCells(graph: Graph): ReadonlySet<number> {
   for (const node of graph.nodes) {
     if (repeatsArguments(node)) for (const arg of node.args) if (sizeOf(arg) > 0) own.add(arg);
     sizes.push(sizeWithin(node, own, sizeOf));
-    if (isNamedOrGiven(node) || ((uses[node.index] ?? 0) > 1 && sizeOf(node.index) >= worthSharing))
+    if (isNamedOrGiven(node) || ((uses[node.index] ?? 0) > 1 && sizeOf(node.index) >= worthSharingAt(node.index)))
       own.add(node.index);
   }
   return own;

@@ -3,7 +3,6 @@ import { type Graph, nodeAt } from '../../kernel/graph/graph.ts';
 import type { OpenCase } from '../../study/open-case.ts';
 import { DefinedNames } from '../formulas/defined-names.ts';
 import { roundingName } from '../formulas/formula-reading.ts';
-import { ownCells } from '../formulas/own-cells.ts';
 import type { CellPlace } from '../plan.ts';
 import type { SheetNames } from '../sheet-names.ts';
 import { type Calculation, calculationOf } from './calculation-blocks.ts';
@@ -43,7 +42,7 @@ export interface ModelLayout {
 /** Gives every node that needs one a cell. Sheets that hold the model are named by `sheetNames`. */
 export function modelLayout({ content, model }: OpenCase, sheetNames: SheetNames): ModelLayout {
   const { graph } = model;
-  const found = calculationOf(content, graph, ownCells(graph));
+  const found = calculationOf(content, graph);
   const places = new Map<number, CellPlace>();
   const names = new Map<number, string>();
   const defined = new DefinedNames();
@@ -60,7 +59,7 @@ export function modelLayout({ content, model }: OpenCase, sheetNames: SheetNames
     fixed.nodes.map((index) => [fixedKey(graph, index), defined.nameFor(fixedId(graph, index))]),
   );
   for (const index of found.fixed) names.set(index, fixedNames.get(fixedKey(graph, index)) ?? '');
-  const steps = years === null ? [] : placeYearSteps(graph, found.yearSteps, years, places, names);
+  const steps = years === null ? [] : placeYearSteps(found.yearSteps, found.roles, years, places);
   return {
     places,
     names,
