@@ -78,6 +78,8 @@ export { type ReconciledGroup, type ReconciledRow, reconcile } from './study/tru
 export { type SameProductStand, sameProduct } from './study/trust/same-product.ts';
 export { type PriceEcho, priceEcho } from './study/trust/price-echo.ts';
 export { datedInputs } from './study/trust/freshness.ts';
+export type { WorkbookPlan } from './workbook/plan.ts';
+export { workbookPlan } from './workbook/workbook-plan.ts';
 export { shifted } from './study/rounding.ts';
 export type { Alternative, Blend, Lot, LotFigure, Lots } from './case/lots.ts';
 export { type LotField, changeLot, withFigure, withReadings } from './study/lots/change-lot.ts';

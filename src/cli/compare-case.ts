@@ -24,7 +24,7 @@ export async function compareCase(console: Console, file: string, options: Compa
   const spread = spreadOf(open, today);
   const groups = reconcile(open);
   if (options.csv !== undefined) writeWhole(options.csv, statementCsv(comparison, spread, console.locale));
-  if (options.workbook !== undefined) writeWhole(options.workbook, await workbookBytes(open));
+  if (options.workbook !== undefined) writeWhole(options.workbook, await workbookBytes(open, today));
   const machine = machineEffectOf(open);
   const warnings = spread.warnings.map(({ sentence, about }) => ({ sentence, about }));
   console.say(

@@ -6,9 +6,9 @@ import { writeXlsx } from '../workbook/write-xlsx.ts';
 export const usualTrials = 1000;
 
 /** A case as the bytes of an .xlsx file. */
-export function workbookBytes(open: OpenCase, trials: number = usualTrials): Promise<Uint8Array> {
+export function workbookBytes(open: OpenCase, today: string, trials: number = usualTrials): Promise<Uint8Array> {
   const { totalId } = open.model.difference;
   const isFound = Number.isFinite(open.values.number(totalId));
   const drawn = trials > 0 && isFound ? uncertainty(open, totalId, { trials }) : null;
-  return writeXlsx(workbookPlan(open, { madeOn: '', trials: drawn, pictures: [] }));
+  return writeXlsx(workbookPlan(open, { today, trials: drawn, pictures: [] }));
 }

@@ -16,7 +16,7 @@ export async function writeWorkbook(console: Console, file: string, options: Wor
     throw new WrongUse(`--out takes a file that ends in .xlsx; "${options.out}" was given.`);
   const { trials = usualTrials } = wholeOption('trials', options.trials, 0, 1_000_000);
   const open = openWithSets(file, options);
-  writeWhole(options.out, await workbookBytes(open, trials));
+  writeWhole(options.out, await workbookBytes(open, console.today, trials));
   console.say(`Written: ${options.out}\n`);
   for (const gap of spreadOf(open).warnings.filter(({ id }) => /^(no figure|cannot be worked out) /u.test(id)))
     console.say(`In it as #N/A: ${gap.sentence}\n`);

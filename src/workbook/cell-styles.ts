@@ -14,16 +14,18 @@ const pale = { argb: 'FF6B7880' };
 const solid = (argb: string) => ({ type: 'pattern', pattern: 'solid', fgColor: { argb } }) as const;
 const edge = { style: 'thin', color: { argb: 'FFC9A227' } } as const;
 
+const head = {
+  font: { bold: true, color: ink },
+  fill: solid('FFE7EBE4'),
+  border: { bottom: { style: 'medium', color: ink } },
+} as const;
+
 /** How each look is drawn: told apart by weight and by what is around it, and not by colour alone. */
 const looks = {
   plain: { font: { color: ink } },
   title: { font: { bold: true, size: 16, color: ink } },
-  head: {
-    font: { bold: true, color: ink },
-    fill: solid('FFE7EBE4'),
-    alignment: { wrapText: true, vertical: 'bottom' },
-    border: { bottom: { style: 'medium', color: ink } },
-  },
+  head: { ...head, alignment: { wrapText: true, vertical: 'bottom' } },
+  'number head': { ...head, alignment: { wrapText: true, vertical: 'bottom', horizontal: 'right' } },
   strong: { font: { bold: true, color: ink } },
   note: { font: { italic: true, color: pale } },
   program: { font: { italic: true, color: { argb: 'FF5B3B8C' } }, fill: solid('FFF3EFF8') },
@@ -44,13 +46,18 @@ export const brokenStyle = {
 
 const made = new Map<string, object>();
 
-/** The style of a cell, one object for all cells that look alike. Only what is there to be typed over is not locked. */
-export function cellStyle(cell: Cell): object {
+/**
+ * The style of a cell, one object for all cells that look alike. Only what is there to be typed over is not locked. Words beside a number
+ * keep a little away from it, which the first column has no need of.
+ */
+export function cellStyle(cell: Cell, column: number): object {
   const look = cell.kind === 'entry' ? 'entry' : cell.kind === 'empty' ? 'plain' : (cell.look ?? 'plain');
   const form = cell.kind === 'text' || cell.kind === 'empty' ? 'as typed' : cell.form;
-  const key = `${look} ${form}`;
+  const isBeside = cell.kind === 'text' && column > 1 && !('alignment' in looks[look]);
+  const key = `${look} ${form} ${String(isBeside)}`;
   const known = made.get(key) ?? {
     ...looks[look],
+    ...(isBeside ? { alignment: { horizontal: 'left', indent: 1 } } : {}),
     numFmt: formats[form],
     protection: { locked: look !== 'entry' },
   };

@@ -72,6 +72,6 @@ export type NumberForm = 'money' | 'whole money' | 'quantity' | 'share' | 'whole
 
 /**
  * `program`: a result of the program, which no formula follows. `verdict`: a formula in words, red as soon as they hold "broken". `bar`: a
- * row of blocks for a picture of a number.
+ * row of blocks for a picture of a number. `number head`: the head of a column of numbers, which stand to the right.
  */
-export type Look = 'title' | 'head' | 'strong' | 'note' | 'program' | 'verdict' | 'bar' | 'entry';
+export type Look = 'title' | 'head' | 'number head' | 'strong' | 'note' | 'program' | 'verdict' | 'bar' | 'entry';

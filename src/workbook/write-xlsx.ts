@@ -20,7 +20,7 @@ export async function writeXlsx(plan: WorkbookPlan): Promise<Uint8Array> {
     const [letters = '', digits = ''] = /^([A-Z]+)(\d+)$/u.exec(cellAddress(row, column))?.slice(1) ?? [];
     book.definedNames.add(`${sheetReference(sheet)}!$${letters}$${digits}`, name);
   }
-  return new Uint8Array(await book.xlsx.writeBuffer());
+  return new Uint8Array(await book.xlsx.writeBuffer({ zip: { compressionOptions: { level: 3 } } } as object));
 }
 
 async function writeSheet(book: ExcelJS.Workbook, plan: SheetPlan): Promise<void> {
@@ -53,7 +53,7 @@ async function writeSheet(book: ExcelJS.Workbook, plan: SheetPlan): Promise<void
 }
 
 function writeCell(sheet: ExcelJS.Worksheet, target: ExcelJS.Cell, cell: Exclude<Cell, { kind: 'empty' }>): void {
-  target.style = cellStyle(cell);
+  target.style = cellStyle(cell, Number(target.col));
   target.value = valueOf(cell);
   if (cell.kind === 'entry' && cell.accepts !== undefined) accept(target, cell.accepts);
   if (cell.kind === 'formula' && cell.look === 'verdict') markBroken(sheet, target.address);

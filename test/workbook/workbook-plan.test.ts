@@ -144,7 +144,7 @@ describe('the workbook of a case', () => {
 
   it('tells how the difference spreads when trials were drawn, and says so when none were', () => {
     const trials = uncertainty(open, 'difference.total', { trials: 1024 });
-    const drawn = workbookPlan(open, { madeOn: '', trials, pictures: [] });
+    const drawn = workbookPlan(open, { today: null, trials, pictures: [] });
 
     expect(rowOf(drawn, 'Uncertainty', 'Trials')[1]).toMatchObject({ value: 1024 });
     expect(sheetOf(plan, 'Uncertainty').rows.some(([first]) => wordsOf(first) === 'No trials were drawn.')).toBe(true);

@@ -117,7 +117,9 @@ describe('a sheet', () => {
     const [image] = found.getImages();
 
     expect(image?.range.tl).toMatchObject({ nativeRow: 3, nativeCol: 1 });
-    expect((found.workbook.getImage(Number(image?.imageId)) as { buffer: Uint8Array }).buffer).toHaveLength(png.length);
+    expect((found.workbook.getImage(Number(image?.imageId)) as unknown as { buffer: Uint8Array }).buffer).toHaveLength(
+      png.length,
+    );
   });
 
   it('turns a verdict red when it holds a broken check', async () => {

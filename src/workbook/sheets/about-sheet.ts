@@ -30,7 +30,7 @@ export function aboutSheet(
   const { content, model } = cells.open;
   const label = (id: string): string => content.routes.find((route) => route.id === id)?.label ?? id;
   const { baseId, withId, totalId, totalPerYearId } = model.difference;
-  const cautions = cautionsOf(cells.open).map(cautionSentence);
+  const cautions = cautionsOf(cells.open, facts.today).map(cautionSentence);
   const rows: readonly (readonly Cell[])[] = [
     [text('Product'), text(content.product.name)],
     [text('Tonnes a year'), linkCell(cells, 'product.tonnes', name)],
@@ -51,7 +51,7 @@ export function aboutSheet(
         'Costs are positive, credits negative; differences are the second route less the first. In the investment plan money that comes in is positive.',
       ),
     ],
-    [text('Made by'), text(`Tonne for Tonne ${programVersion}${facts.madeOn === '' ? '' : `, ${facts.madeOn}`}`)],
+    [text('Made by'), text(`Tonne for Tonne ${programVersion}${facts.today === null ? '' : `, ${facts.today}`}`)],
     ...(content.note === '' ? [] : [[text('Note'), text(content.note)]]),
     [],
     [strong('How it works')],
@@ -94,7 +94,7 @@ export function aboutSheet(
       says: 'What a tonne costs by two routes, with every step from the inputs to the result.',
       verdict,
       heads: [],
-      widths: [34, 120],
+      widths: [34, 22, 100],
       rows: [
         ...rows,
         ...(facts.pictures.length === 0 ? [] : [[strong('Pictures, as they were at the moment of writing')]]),

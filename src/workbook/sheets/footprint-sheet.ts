@@ -1,6 +1,7 @@
 import { nodeNamed } from '../../kernel/graph/graph.ts';
 import type { RouteFootprint } from '../../study/footprint-result.ts';
 import { footprint } from '../../study/footprint.ts';
+import { wasteCodeCaution, wasteCodeText } from '../../wording/waste-code-phrase.ts';
 import { unitLabel } from '../../wording/unit-label.ts';
 import { heads, note, strong, text } from '../cells.ts';
 import type { Verdict } from '../checks/verdict.ts';
@@ -12,13 +13,13 @@ import { linkCell } from './link-cell.ts';
 /** What each route leaves, burns and lets off, per tonne of product: residues by stream and way, energy, water, carbon by cause. */
 export function footprintSheet(cells: ModelCells, name: string, verdict: Verdict): SheetPlan {
   const { basis, routes, difference } = footprint(cells.open);
-  const linked = (label: string, id: string): readonly (readonly Cell[])[] => quantityRow(cells, name, label, id);
+  const linked: Linked = (label, id, says) => quantityRow(cells, name, label, id, says);
   return framed({
     name,
     title: 'Residues and footprint',
     says: `Per tonne of product. Fuel ${basis.fuel}, grid ${basis.grid}, warming potentials ${basis.gwp}, landfill ${basis.climate}; recovered paper comes free of what went before (cut-off).`,
     verdict,
-    heads: heads('Quantity', 'Value', 'Unit', 'Kind'),
+    heads: heads('Quantity', 'Value', 'Unit', 'Also'),
     widths: [64, 18, 26, 30],
     rows: [
       ...routes.flatMap((route) => [[strong(route.label)], ...routeRows(route, linked), []]),
@@ -26,13 +27,14 @@ export function footprintSheet(cells: ModelCells, name: string, verdict: Verdict
       ...difference.scopes.flatMap(({ scope, quantityId }) => linked(`Difference, ${scope}`, quantityId)),
       ...linked('Difference of the whole footprint', difference.totalId),
       [],
+      [note(wasteCodeCaution)],
       [note(basis.attribution)],
     ],
     frozenColumns: 1,
   });
 }
 
-type Linked = (label: string, id: string) => readonly (readonly Cell[])[];
+type Linked = (label: string, id: string, says?: string) => readonly (readonly Cell[])[];
 
 function routeRows(route: RouteFootprint, linked: Linked): readonly (readonly Cell[])[] {
   const { streams, causes, scopes, water, waste, id } = route;
@@ -41,7 +43,7 @@ function routeRows(route: RouteFootprint, linked: Linked): readonly (readonly Ce
     ...linked('All residues, dry', waste.dryId),
     ...waste.destinations.flatMap((each) => linked(`All residues to ${each.label}, as hauled`, each.wetId)),
     ...streams.flatMap((stream) => [
-      ...linked(`${stream.label}, as hauled`, stream.quantityId),
+      ...linked(`${stream.label}, as hauled`, stream.quantityId, `Waste code ${wasteCodeText(stream.wasteCode)}`),
       ...linked(`${stream.label}, dry`, stream.dryId),
       ...stream.parts.flatMap((part) => linked(`${stream.label} to ${part.label}, as hauled`, part.quantityId)),
     ]),
@@ -59,10 +61,15 @@ function routeRows(route: RouteFootprint, linked: Linked): readonly (readonly Ce
   ];
 }
 
-function quantityRow(cells: ModelCells, sheet: string, label: string, id: string): readonly (readonly Cell[])[] {
+function quantityRow(
+  cells: ModelCells,
+  sheet: string,
+  label: string,
+  id: string,
+  says = '',
+): readonly (readonly Cell[])[] {
   const { graph } = cells.open.model;
   if (!graph.positions.has(id)) return [];
-  const { unit, operation } = nodeNamed(graph, id);
-  const kind = operation.op === 'input' ? 'an input' : 'worked out';
-  return [[text(`   ${label}`), linkCell(cells, id, sheet), text(unitLabel(unit.text)), note(kind)]];
+  const { unit } = nodeNamed(graph, id);
+  return [[text(`   ${label}`), linkCell(cells, id, sheet), text(unitLabel(unit.text)), note(says)]];
 }

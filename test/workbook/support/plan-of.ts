@@ -4,5 +4,5 @@ import { workbookPlan } from '../../../src/workbook/workbook-plan.ts';
 
 /** The workbook of a case without trials, which no formula follows. */
 export function planOf(open: OpenCase): WorkbookPlan {
-  return workbookPlan(open, { madeOn: '', trials: null, pictures: [] });
+  return workbookPlan(open, { today: null, trials: null, pictures: [] });
 }
