@@ -61,7 +61,7 @@ export type { PriceMonths } from './case/price-months.ts';
 export { type NamedSide, type WhatIfTable, whatIfTable } from './study/what-if-table.ts';
 export { type TrialSegment, TrialRun } from './study/uncertainty/run-trials.ts';
 export { type TrialSummary, toldPercentiles, trialSummary } from './study/uncertainty/trial-summary.ts';
-export { type TrialColumn, trialColumns, trialRows } from './study/uncertainty/trial-rows.ts';
+export { trialColumns, trialRows } from './study/uncertainty/trial-rows.ts';
 export { type TrialPlan, trialPlan } from './study/uncertainty/trial-plan.ts';
 export { uncertainty } from './study/uncertainty/uncertainty.ts';
 export type { CapitalItem, InvestmentPlan, OutletYears, Support } from './case/investment-plan.ts';

@@ -20,7 +20,7 @@ export async function writeXlsx(plan: WorkbookPlan): Promise<Uint8Array> {
     const [letters = '', digits = ''] = /^([A-Z]+)(\d+)$/u.exec(cellAddress(row, column))?.slice(1) ?? [];
     book.definedNames.add(`${sheetReference(sheet)}!$${letters}$${digits}`, name);
   }
-  return new Uint8Array(await book.xlsx.writeBuffer({ zip: { compressionOptions: { level: 3 } } } as object));
+  return new Uint8Array(await book.xlsx.writeBuffer({ zip: { compressionOptions: { level: 3 } } }));
 }
 
 async function writeSheet(book: ExcelJS.Workbook, plan: SheetPlan): Promise<void> {

@@ -1,5 +1,5 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import packageText from '../../package.json?raw';
 import { compare, uncertainty } from '../../src/index.ts';
 import type { Cell, SheetPlan, WorkbookPlan } from '../../src/workbook/plan.ts';
 import { programVersion } from '../../src/workbook/program-version.ts';
@@ -138,7 +138,9 @@ describe('the workbook of a case', () => {
   });
 
   it('says which version of the program wrote it', () => {
-    expect((JSON.parse(packageText) as { version: string }).version).toBe(programVersion);
+    const about = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+
+    expect(about.version).toBe(programVersion);
     expect(wordsOf(rowOf(plan, 'About', 'Made by')[1])).toContain(programVersion);
   });
 
@@ -176,5 +178,5 @@ describe('the plan of an investment', () => {
 });
 
 function columnOf(letters: string): number {
-  return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+  return Array.from(letters).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
 }

@@ -33,7 +33,7 @@ describe('a formula', () => {
     const cell = (await first(sheet([[formula('A2+1', result)]]))).getCell('A1');
 
     expect(cell.formula).toBe('A2+1');
-    expect(cell.result ?? '').toBe(result);
+    expect(cell.result).toBe(result);
   });
 
   it('carries an error where the program cannot work it out', async () => {
@@ -80,7 +80,7 @@ describe('a sheet', () => {
 
     expect((found as unknown as { sheetProtection: { sheet: boolean } }).sheetProtection.sheet).toBe(true);
     // Locked is what a cell is unless it says otherwise.
-    expect(found.getCell('A1').protection?.locked ?? true).toBe(true);
+    expect(found.getCell('A1').protection.locked ?? true).toBe(true);
     expect(found.getCell('B1').protection.locked).toBe(false);
   });
 

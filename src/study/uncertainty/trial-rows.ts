@@ -6,7 +6,7 @@ import { TrialRun } from './run-trials.ts';
 import type { TrialPlan } from './trial-plan.ts';
 
 /** A column of the table of trials. */
-export interface TrialColumn {
+interface TrialColumn {
   readonly id: string;
   readonly label: string;
   readonly where: string;

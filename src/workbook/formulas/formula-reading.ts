@@ -49,7 +49,7 @@ export function formulaStep(operation: OperationOf<keyof Reading>, args: readonl
 const isNumber = ({ text }: Piece): boolean => /^\d+(\.\d+)?$/u.test(text);
 
 /** Whether a power needs its base and exponent twice: only of a 0 that stands there in person is known that 0^0 does not come up. */
-export function repeatsPower(base: Piece, exponent: Piece): boolean {
+function repeatsPower(base: Piece, exponent: Piece): boolean {
   return !(isNumber(exponent) && Number(exponent.text) !== 0) && !(isNumber(base) && Number(base.text) !== 0);
 }
 

@@ -1,5 +1,5 @@
 /** Every sheet begins with its title, a line on what it is, and the verdict of the checks; then come its heads. */
-export const headRow = 4;
+const headRow = 4;
 export const firstRow = headRow + 1;
 
 /** Columns of a sheet of calculation, counted from 1. */

@@ -52,7 +52,7 @@ function sharedBlock({ materials }: Case, kind: string, id: string): string {
 }
 
 /** "wetEndLoss" and "fine-screen" as "Wet end loss" and "Fine screen". */
-export function spelled(id: string): string {
+function spelled(id: string): string {
   const words = id
     .replace(/([a-z])([A-Z])/gu, '$1 $2')
     .replace(/-/gu, ' ')
