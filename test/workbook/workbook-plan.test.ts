@@ -4,6 +4,7 @@ import { compare, uncertainty } from '../../src/index.ts';
 import type { Cell, SheetPlan, WorkbookPlan } from '../../src/workbook/plan.ts';
 import { programVersion } from '../../src/workbook/program-version.ts';
 import { workbookPlan } from '../../src/workbook/workbook-plan.ts';
+import { wasteCodeCaution } from '../../src/wording/waste-code-phrase.ts';
 import { demonstration } from '../examples/demonstration.ts';
 import { planCase } from './support/book-cases.ts';
 import { formulasOf } from './support/disagreements.ts';
@@ -85,6 +86,14 @@ describe('the workbook of a case', () => {
     const whole = compare(open).routes[1]?.totals.costPerTonne;
 
     expect(resultOf(rowOf(plan, 'Bridge', 'Whole cost at the end')[5])).toBeCloseTo(whole ?? NaN, 9);
+  });
+
+  it('puts a waste code beside every residue stream, and says what such codes are worth', () => {
+    const { rows } = sheetOf(plan, 'Residues and footprint');
+    const codes = rows.flatMap((row) => row.map(wordsOf)).filter((words) => words.startsWith('Waste code '));
+
+    expect(codes.length).toBeGreaterThanOrEqual(compare(open).routes.flatMap(({ residues }) => residues).length);
+    expect(rows.some(([first]) => wordsOf(first) === wasteCodeCaution)).toBe(true);
   });
 
   // 2 and 3 are exponents, 12 months, 365 days, 40 the length of a bar; 0 and 1 are nothing and the whole.

@@ -33,7 +33,8 @@ describe('a formula', () => {
     const cell = (await first(sheet([[formula('A2+1', result)]]))).getCell('A1');
 
     expect(cell.formula).toBe('A2+1');
-    expect(cell.result).toBe(result);
+    // Nothing at all is how the reader tells an empty word.
+    expect((cell.result as unknown) ?? '').toBe(result);
   });
 
   it('carries an error where the program cannot work it out', async () => {
@@ -80,8 +81,9 @@ describe('a sheet', () => {
 
     expect((found as unknown as { sheetProtection: { sheet: boolean } }).sheetProtection.sheet).toBe(true);
     // Locked is what a cell is unless it says otherwise.
-    expect(found.getCell('A1').protection.locked ?? true).toBe(true);
-    expect(found.getCell('B1').protection.locked).toBe(false);
+    const isLocked = (at: string): boolean =>
+      (found.getCell(at).style as { protection?: { locked?: boolean } }).protection?.locked ?? true;
+    expect([isLocked('A1'), isLocked('B1')]).toEqual([true, false]);
   });
 
   it('refuses what is out of bounds as it is typed, in a sentence', async () => {

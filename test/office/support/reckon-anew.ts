@@ -43,7 +43,7 @@ export async function reckonAnew(
     '--outdir',
     made,
   ];
-  await run(office, [...options, ...files], { timeout: 110_000 });
+  await run(office, [...options, ...files], { timeout: 200_000 });
   const found = new Map<string, ExcelJS.Workbook>();
   for (const name of books.keys()) {
     const book = new ExcelJS.Workbook();
