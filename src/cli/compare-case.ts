@@ -1,4 +1,4 @@
-import { compare, datedInputs, machineEffectOf, reconcile, sensitivity, spreadOf } from '../index.ts';
+import { compare, datedInputs, machineEffectOf, sensitivity, spreadOf } from '../index.ts';
 import { statementCsv } from '../report/statement-csv.ts';
 import { statementPage } from '../report/statement-page.ts';
 import { conditionPhrase } from '../wording/condition-phrase.ts';
@@ -22,7 +22,6 @@ export async function compareCase(console: Console, file: string, options: Compa
   const comparison = compare(open);
   const today = typedDay('--today', options.today ?? console.today);
   const spread = spreadOf(open, today);
-  const groups = reconcile(open);
   if (options.csv !== undefined) writeWhole(options.csv, statementCsv(comparison, spread, console.locale));
   if (options.workbook !== undefined) writeWhole(options.workbook, await workbookBytes(open, today));
   const machine = machineEffectOf(open);

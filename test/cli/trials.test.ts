@@ -58,6 +58,7 @@ describe('trials CASE --out FILE', () => {
       say: () => undefined,
       complain: (text) => (complaint += text),
       locale: 'en',
+      today: '2026-11-25',
       progress: (text) => {
         told.push(text);
         if (told.length === 2) stop();

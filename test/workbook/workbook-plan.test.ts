@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { compare, uncertainty } from '../../src/index.ts';
+import { compare, spreadOf, uncertainty } from '../../src/index.ts';
+import { workOut } from '../../src/study/open-case.ts';
+import { conditionPhrase } from '../../src/wording/condition-phrase.ts';
 import type { Cell, SheetPlan, WorkbookPlan } from '../../src/workbook/plan.ts';
 import { programVersion } from '../../src/workbook/program-version.ts';
 import { workbookPlan } from '../../src/workbook/workbook-plan.ts';
 import { wasteCodeCaution } from '../../src/wording/waste-code-phrase.ts';
-import { demonstration } from '../examples/demonstration.ts';
+import { demonstration, valueOf } from '../examples/demonstration.ts';
 import { planCase } from './support/book-cases.ts';
 import { formulasOf } from './support/disagreements.ts';
 import { planOf } from './support/plan-of.ts';
@@ -94,6 +96,25 @@ describe('the workbook of a case', () => {
 
     expect(codes.length).toBeGreaterThanOrEqual(compare(open).routes.flatMap(({ residues }) => residues).length);
     expect(rows.some(([first]) => wordsOf(first) === wasteCodeCaution)).toBe(true);
+  });
+
+  it('says on what condition its difference holds', () => {
+    const phrase = conditionPhrase(spreadOf(open, null));
+
+    expect(phrase).not.toBe('');
+    expect(wordsOf(rowOf(plan, 'About', 'Holds')[1])).toBe(`${phrase}.`);
+  });
+
+  it('holds measured figures beside computed ones where there are any', () => {
+    const actuals = [
+      { result: 'recovered.electricity.total', value: '700', unit: 'kWh/t', period: '2025', source: 'Meter' },
+    ];
+    const measured = planOf(valueOf(workOut({ ...open.content, actuals })));
+    const row = sheetOf(measured, 'Measured').rows.find((cells) => wordsOf(cells.at(-1)) === 'Meter');
+
+    expect(row?.[4]).toMatchObject({ kind: 'number', value: 700 });
+    expect(row?.[1]).toMatchObject({ kind: 'formula', formula: 'recovered_electricity_total' });
+    expect(plan.sheets.map(({ name }) => name)).not.toContain('Measured');
   });
 
   // 2 and 3 are exponents, 12 months, 365 days, 40 the length of a bar; 0 and 1 are nothing and the whole.

@@ -18,7 +18,7 @@ import { statementPage } from '../../src/report/statement-page.ts';
 import { workOut } from '../../src/study/open-case.ts';
 import { uncertainty } from '../../src/study/uncertainty/uncertainty.ts';
 import { planVerdict } from '../../src/wording/plan-verdict.ts';
-import { statementPlan } from '../../src/workbook/statement-plan.ts';
+import { workbookPlan } from '../../src/workbook/workbook-plan.ts';
 import planText from '../../examples/plan.tonne?raw';
 import { jsonOf, planFile, tonne } from '../cli/terminal.ts';
 import { demonstration, problemsOf, valueOf } from '../examples/demonstration.ts';
@@ -35,7 +35,7 @@ function printed(from: OpenCase): { readonly page: string; readonly csv: string;
   return {
     page: statementPage(comparison, spread, 'en'),
     csv: statementCsv(comparison, spread, 'en'),
-    workbook: JSON.stringify(statementPlan(comparison, spread)),
+    workbook: JSON.stringify(workbookPlan(from, { today: '2026-11-25', trials: null, pictures: [] })),
   };
 }
 

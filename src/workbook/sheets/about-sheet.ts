@@ -1,4 +1,7 @@
+import { capitalStand } from '../../study/before-new-plant.ts';
+import { sameProduct } from '../../study/trust/same-product.ts';
 import { cautionsOf } from '../../study/warnings.ts';
+import { conditionPhrase } from '../../wording/condition-phrase.ts';
 import { cautionSentence } from '../../wording/caution-sentence.ts';
 import { formula, note, strong, text, told } from '../cells.ts';
 import type { Verdict } from '../checks/verdict.ts';
@@ -30,8 +33,10 @@ export function aboutSheet(
   const { content, model } = cells.open;
   const label = (id: string): string => content.routes.find((route) => route.id === id)?.label ?? id;
   const { baseId, withId, totalId, totalPerYearId } = model.difference;
+  const holds = conditionPhrase({ capital: capitalStand(cells.open), sameProduct: sameProduct(cells.open) });
   const cautions = cautionsOf(cells.open, facts.today).map(cautionSentence);
   const rows: readonly (readonly Cell[])[] = [
+    ...(holds === '' ? [] : [[strong('Holds'), strong(`${holds}.`)]]),
     [text('Product'), text(content.product.name)],
     [text('Tonnes a year'), linkCell(cells, 'product.tonnes', name)],
     [text('Routes compared'), text(`${label(withId)} less ${label(baseId)}`)],
