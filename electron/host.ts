@@ -51,6 +51,7 @@ export type Command =
   | 'open-given'
   | 'save'
   | 'save-as'
+  | 'save-workbook'
   | 'demonstration'
   | 'undo'
   | 'redo'

@@ -91,6 +91,7 @@ export function menuTemplate(
     separator,
     commandItem('save', '&Save', 'CmdOrCtrl+S'),
     commandItem('save-as', 'Save &As…', 'CmdOrCtrl+Shift+S'),
+    commandItem('save-workbook', 'Save a &workbook…'),
     separator,
     commandItem('print', '&Print…', 'CmdOrCtrl+P'),
   ];

@@ -61,6 +61,7 @@ export type { PriceMonths } from './case/price-months.ts';
 export { type NamedSide, type WhatIfTable, whatIfTable } from './study/what-if-table.ts';
 export { type TrialSegment, TrialRun } from './study/uncertainty/run-trials.ts';
 export { type TrialSummary, toldPercentiles, trialSummary } from './study/uncertainty/trial-summary.ts';
+export { trialColumns, trialRows } from './study/uncertainty/trial-rows.ts';
 export { type TrialPlan, trialPlan } from './study/uncertainty/trial-plan.ts';
 export { uncertainty } from './study/uncertainty/uncertainty.ts';
 export type { CapitalItem, InvestmentPlan, OutletYears, Support } from './case/investment-plan.ts';
@@ -77,6 +78,8 @@ export { type ReconciledGroup, type ReconciledRow, reconcile } from './study/tru
 export { type SameProductStand, sameProduct } from './study/trust/same-product.ts';
 export { type PriceEcho, priceEcho } from './study/trust/price-echo.ts';
 export { datedInputs } from './study/trust/freshness.ts';
+export type { WorkbookPlan } from './workbook/plan.ts';
+export { workbookPlan } from './workbook/workbook-plan.ts';
 export { shifted } from './study/rounding.ts';
 export type { Alternative, Blend, Lot, LotFigure, Lots } from './case/lots.ts';
 export { type LotField, changeLot, withFigure, withReadings } from './study/lots/change-lot.ts';

@@ -29,8 +29,11 @@ import {
   startPlan,
   ties,
   usualMonthInputs,
+  uncertainty,
   whatIfTable,
+  workbookPlan,
   type OpenCase,
+  type WorkbookPlan,
 } from '../../src/index.ts';
 import { choices } from './choices.ts';
 import type {
@@ -89,6 +92,7 @@ export class EngineDesk {
     reconcile: () => reconcile(this.#current()),
     echo: ({ id, typed }) => priceEcho(this.#current(), id, typed),
     machine: () => machineAnswer(this.#current()),
+    workbook: () => workbookOf(this.#current(), this.#today()),
     startPlan: () => this.#take(startPlan(this.#current())),
     lots: ({ today, draft }) => lotsView(this.#current(), today, draft),
     changeLot: ({ lot, field, typed }) => this.#take(changeLot(this.#current(), lot, field, typed)),
@@ -137,6 +141,16 @@ function monthsAnswer(open: OpenCase, result: string): MonthsAnswer {
   const { months } = open.content;
   const results = months === undefined ? null : monthResults(open, result, months);
   return { results, kept: months ?? null, usual: usualMonthInputs(open) };
+}
+
+/** Trials for a workbook: enough for its percentiles, and drawn in a fraction of a second. */
+const workbookTrials = 1000;
+
+function workbookOf(open: OpenCase, today: string | null): WorkbookPlan {
+  const { totalId } = open.model.difference;
+  const isFound = Number.isFinite(open.values.number(totalId));
+  const trials = isFound ? uncertainty(open, totalId, { trials: workbookTrials }) : null;
+  return workbookPlan(open, { today, trials, pictures: [] });
 }
 
 function planAnswer(open: OpenCase): PlanAnswer | null {

@@ -24,6 +24,7 @@ import type {
   Spread,
   Swing,
   WhatIfTable,
+  WorkbookPlan,
 } from '../../src/index.ts';
 import type { Choices } from './choices.ts';
 import type { RouteOutline } from './route-outline.ts';
@@ -63,6 +64,8 @@ export interface Questions {
   readonly echo: { readonly id: string; readonly typed: string };
   /** What the furnish does to the machine. */
   readonly machine: Record<string, never>;
+  /** The case as a workbook, with trials of the difference. */
+  readonly workbook: Record<string, never>;
   /** Begins an investment plan. */
   readonly startPlan: Record<string, never>;
   /** Suppliers' lots on a day, as the case has them or as they are being typed. */
@@ -167,6 +170,7 @@ export interface Answers {
   readonly reconcile: readonly ReconciledGroup[];
   readonly echo: PriceEcho | null;
   readonly machine: MachineAnswer;
+  readonly workbook: WorkbookPlan;
   readonly startPlan: CaseAnswer;
   readonly changeScenario: CaseAnswer;
   /** Null where no line is fed recovered paper. */

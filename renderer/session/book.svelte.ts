@@ -1,5 +1,6 @@
 import type { Command, Host, Version } from '../../electron/host.ts';
 import { startEngine, type EngineClient } from '../engine/engine-client.ts';
+import { writeInWorker } from '../engine/workbook/write-in-worker.ts';
 import { NumberStyle } from '../numbers/number-style.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { CaseOnFile } from './case-on-file.svelte.ts';
@@ -14,6 +15,7 @@ import { Pages } from './pages.svelte.ts';
 import { PreferencesInHand } from './preferences-in-hand.svelte.ts';
 import { WastePlace } from './waste-place.svelte.ts';
 import { WhatIfPlace } from './what-if-place.svelte.ts';
+import { WorkbookOnFile, type WriteBook } from './workbook-on-file.svelte.ts';
 
 type ProgramSheet = 'preferences' | 'about';
 
@@ -21,6 +23,7 @@ type ProgramSheet = 'preferences' | 'about';
 export class Book {
   readonly session: CaseSession;
   readonly file: CaseOnFile;
+  readonly workbook: WorkbookOnFile;
   readonly folding = new Folding();
   readonly inHand = new EntryInHand();
   readonly pages = new Pages();
@@ -59,6 +62,7 @@ export class Book {
     demonstration: () => this.file.openDemonstration(),
     save: () => this.#afterEntry(() => this.file.save()),
     'save-as': () => this.#afterEntry(() => this.file.saveAs()),
+    'save-workbook': () => this.#afterEntry(() => this.#saveWorkbook()),
     undo: () => this.#beingEdited().#undo(),
     redo: () => this.#beingEdited().session.redo(),
     'new-case': () => {
@@ -67,7 +71,12 @@ export class Book {
     },
   };
 
-  constructor(host: Host, engine: Pick<EngineClient, 'ask' | 'askNewest'>, demonstration: string) {
+  constructor(
+    host: Host,
+    engine: Pick<EngineClient, 'ask' | 'askNewest'>,
+    demonstration: string,
+    write: WriteBook = writeInWorker,
+  ) {
     this.#host = host;
     this.session = new CaseSession(engine);
     this.file = new CaseOnFile(host, this.session, demonstration);
@@ -76,6 +85,13 @@ export class Book {
     this.drafts = new DraftKeeper(
       (text, title) => host.keepDraft(text, title),
       (sentence) => this.file.tell('Your edits are not kept for the case of a crash', sentence),
+    );
+    this.workbook = new WorkbookOnFile(
+      host,
+      this.session,
+      (title, sentence) => this.file.tell(title, sentence),
+      (text) => this.announcer.say(text),
+      write,
     );
   }
 
@@ -123,6 +139,11 @@ export class Book {
 
   #beingEdited(): Book {
     return this.#draft !== null && this.pages.current === 'new-case' ? this.#draft : this;
+  }
+
+  #saveWorkbook(): Promise<void> {
+    const name = (this.file.name ?? this.session.spread?.title ?? 'Case').replace(/\.tonne$/u, '');
+    return this.workbook.save(name);
   }
 
   #undo(): Promise<unknown> {

@@ -8,6 +8,7 @@ import type {
   ReconciledGroup,
   Spread,
   WhatIfTable,
+  WorkbookPlan,
 } from '../../src/index.ts';
 import type { EngineClient } from '../engine/engine-client.ts';
 import type { Choices } from '../engine/choices.ts';
@@ -112,6 +113,11 @@ export class CaseSession {
   /** Waste, energy and carbon as of now; null when a newer answer is on its way. */
   footprint(): Promise<FootprintAnswer | null> {
     return this.#engine.askNewest('footprint', {});
+  }
+
+  /** The case as a workbook, as of now. */
+  workbook(): Promise<WorkbookPlan> {
+    return this.#engine.ask('workbook', {});
   }
 
   /** What each input does to a result alone; null when a newer answer is on its way. */

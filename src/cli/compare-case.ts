@@ -1,11 +1,11 @@
-import { compare, datedInputs, machineEffectOf, reconcile, sensitivity, spreadOf } from '../index.ts';
+import { compare, datedInputs, machineEffectOf, sensitivity, spreadOf } from '../index.ts';
 import { statementCsv } from '../report/statement-csv.ts';
 import { statementPage } from '../report/statement-page.ts';
 import { conditionPhrase } from '../wording/condition-phrase.ts';
-import { statementPlan } from '../workbook/statement-plan.ts';
-import { writeXlsx } from '../workbook/write-xlsx.ts';
 import { tieredPrices } from '../study/tiered-prices.ts';
-import { type Console, writeBytes } from './console.ts';
+import type { Console } from './console.ts';
+import { workbookBytes } from './workbook-bytes.ts';
+import { writeWhole } from './write-whole.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { typedDay } from './today.ts';
 
@@ -22,10 +22,8 @@ export async function compareCase(console: Console, file: string, options: Compa
   const comparison = compare(open);
   const today = typedDay('--today', options.today ?? console.today);
   const spread = spreadOf(open, today);
-  const groups = reconcile(open);
-  if (options.csv !== undefined) writeBytes(options.csv, statementCsv(comparison, spread, console.locale));
-  if (options.workbook !== undefined)
-    writeBytes(options.workbook, await writeXlsx(statementPlan(comparison, spread, groups)));
+  if (options.csv !== undefined) writeWhole(options.csv, statementCsv(comparison, spread, console.locale));
+  if (options.workbook !== undefined) writeWhole(options.workbook, await workbookBytes(open, today));
   const machine = machineEffectOf(open);
   const warnings = spread.warnings.map(({ sentence, about }) => ({ sentence, about }));
   console.say(

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 
 /** What the terminal program needs of its surroundings. */
 export interface Console {
@@ -7,6 +7,10 @@ export interface Console {
   readonly locale: string;
   /** The day it is, "2026-11-25": ages of prices are told by it. */
   readonly today: string;
+  /** Tells how far a long task has come, in place of what it told before; left out where nobody watches. */
+  readonly progress?: (text: string) => void;
+  /** Calls once when the person wants to stop; gives back how to stop listening. */
+  readonly onStop?: (stop: () => void) => () => void;
 }
 
 /** The case, or what was asked of it, has problems: they are told in sentences. */
@@ -38,24 +42,21 @@ function readBytes(file: string): Uint8Array {
   }
 }
 
-export function writeBytes(file: string, content: string | Uint8Array): void {
-  try {
-    writeFileSync(file, content);
-  } catch (fault) {
-    throw new Refusal([`"${file}" cannot be written: ${reasonOf(fault)}.`]);
-  }
+/** Why a file cannot be used, in words. */
+export function reasonOf(fault: unknown): string {
+  const code = typeof fault === 'object' && fault !== null && 'code' in fault ? String(fault.code) : '';
+  return reasons[code] ?? 'the system refuses';
 }
 
 const reasons: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file or folder',
   ENOTDIR: 'there is a file where a folder should be',
   EACCES: 'it is not allowed',
-  EPERM: 'it is not allowed',
+  EPERM: 'it is not allowed, or another program has it open',
+  EBUSY: 'another program has it open',
+  EROFS: 'its drive can only be read',
   EISDIR: 'it is a folder',
   ENOSPC: 'the disk is full',
+  EDQUOT: 'your share of the disk is used up',
+  EFBIG: 'the drive takes no file of this size',
 };
-
-function reasonOf(fault: unknown): string {
-  const code = typeof fault === 'object' && fault !== null && 'code' in fault ? String(fault.code) : '';
-  return reasons[code] ?? 'the system refuses';
-}

@@ -10,4 +10,9 @@ process.exitCode = await run(process.argv.slice(2), {
   complain: (text) => process.stderr.write(text),
   locale: numberLocale(process.env),
   today: dayOf(new Date()),
+  ...(process.stderr.isTTY ? { progress: (text: string) => process.stderr.write(`\r${text}\u001b[K`) } : {}),
+  onStop: (stop) => {
+    process.once('SIGINT', stop);
+    return () => process.off('SIGINT', stop);
+  },
 });

@@ -17,6 +17,8 @@ import { type TableOptions, showTable } from './show-table.ts';
 import { type UncertaintyOptions, showUncertainty } from './show-uncertainty.ts';
 import { type LineOptions, showLine } from './show-line.ts';
 import { type ReportOptions, writeReport } from './write-report.ts';
+import { type TrialsOptions, writeTrials } from './trials/write-trials.ts';
+import { type WorkbookOptions, writeWorkbook } from './write-workbook.ts';
 import { type Console, Refusal, WrongUse } from './console.ts';
 
 /** Exit codes: 0 done, 1 the case has problems, 2 the command was used wrongly. */
@@ -39,7 +41,7 @@ function program(console: Console): Command {
   withToday(root.command('compare <case>').description('compare the routes of a case, line by line'))
     .option('--json', 'print everything as JSON')
     .option('--csv <file>', 'also write the statement as CSV')
-    .option('--workbook <file>', 'also write the statement as a workbook')
+    .option('--workbook <file>', 'also write a workbook with live formulas')
     .action((file: string, options: CompareOptions) => compareCase(console, file, options));
   withSets(root.command('inputs <case>').description('list every input with its value, range, source and status'))
     .option('--further', 'list instead the figures that nobody gave and the case would take')
@@ -47,6 +49,17 @@ function program(console: Console): Command {
     .action((file: string, options: InputsOptions) => {
       listInputs(console, file, options);
     });
+  withSets(root.command('workbook <case>').description('write a workbook whose formulas follow its inputs'))
+    .requiredOption('--out <file>', 'the .xlsx file to write')
+    .option('--trials <number>', 'how many trials of the difference to draw, 0 for none; 1000 by default')
+    .action((file: string, options: WorkbookOptions) => writeWorkbook(console, file, options));
+  withSets(root.command('trials <case>').description('draw trials and write every one of them down'))
+    .requiredOption('--out <file>', 'the .csv or .xlsx file to write')
+    .option('--result <id>', 'the result to look at', 'difference.total')
+    .option('--trials <number>', 'how many trials, instead of what the case says')
+    .option('--seed <number>', 'where the random streams start, instead of what the case says')
+    .option('--years <number>', 'over how many years a trial is averaged, instead of what the case says')
+    .action((file: string, options: TrialsOptions) => writeTrials(console, file, options));
   withSets(
     root
       .command('explain <case> <id>')

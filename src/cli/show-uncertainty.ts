@@ -2,9 +2,10 @@ import { type TrialSummary, formatNumber, toldPercentiles, uncertainty, unitLabe
 import { textTable } from '../report/text-table.ts';
 import { distributionPhrase } from '../wording/distribution-phrase.ts';
 import { drawingPhrase } from '../wording/drawing-phrase.ts';
-import { type Console, WrongUse } from './console.ts';
+import type { Console } from './console.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { resultOf } from './result-of.ts';
+import { wholeOption } from './whole-option.ts';
 
 export interface UncertaintyOptions extends SetOptions {
   readonly result: string;
@@ -24,21 +25,6 @@ export function showUncertainty(console: Console, file: string, options: Uncerta
   };
   const found = uncertainty(open, resultOf(open, options.result), changes);
   console.say(options.json === true ? `${JSON.stringify(found, null, 2)}\n` : page(found, console.locale));
-}
-
-function wholeOption<Name extends string>(
-  name: Name,
-  given: string | undefined,
-  least: number,
-  most: number,
-): { readonly [Key in Name]?: number } {
-  if (given === undefined) return {};
-  const value = Number(given);
-  if (!/^\d+$/u.test(given) || value < least || value > most)
-    throw new WrongUse(
-      `--${name} takes a whole number from ${String(least)} to ${String(most)}; "${given}" was given.`,
-    );
-  return { [name]: value } as { readonly [Key in Name]?: number };
 }
 
 function page(found: TrialSummary, locale: string): string {

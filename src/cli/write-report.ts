@@ -7,7 +7,8 @@ import { fullReport } from '../report/papers/full-report.ts';
 import { paperDocument } from '../report/papers/paper-document.ts';
 import { paperFacts } from '../report/papers/paper-facts.ts';
 import type { PaperFormat, PaperSettings } from '../report/papers/paper-settings.ts';
-import { type Console, WrongUse, writeBytes } from './console.ts';
+import { type Console, WrongUse } from './console.ts';
+import { writeWhole } from './write-whole.ts';
 import { type SetOptions, openWithSets, wholly } from './open-with-sets.ts';
 import { paperFonts } from './paper-fonts.ts';
 import { printPdf } from './print-pdf.ts';
@@ -29,8 +30,8 @@ export function writeReport(console: Console, file: string, options: ReportOptio
   const settings = settingsOf(console, file, caseText(facts.open), date, options);
   const body = options.board === true ? boardPage(facts, settings) : fullReport(facts, settings);
   const page = paperDocument(facts.spread, body, settings, paperFonts());
-  if (kind === 'html') writeBytes(options.out, page);
-  else writeBytes(options.out, printPdf(page));
+  if (kind === 'html') writeWhole(options.out, page);
+  else writeWhole(options.out, printPdf(page));
   console.say(`${options.out} is written.\n`);
 }
 

@@ -1,6 +1,7 @@
 import type { Comparison } from '../study/comparison.ts';
 import { conditionPhrase } from '../wording/condition-phrase.ts';
 import type { Spread } from './spread.ts';
+import { byteOrderMark, csvCells } from './csv-cells.ts';
 
 /**
  * The statement as comma-separated values for a spreadsheet: byte-order mark, semicolons where the decimal mark is a comma, and text
@@ -12,11 +13,7 @@ export function statementCsv(
   spread: Pick<Spread, 'capital' | 'sameProduct' | 'warnings'>,
   locale: string,
 ): string {
-  const comma = new Intl.NumberFormat(locale).format(1.5).includes(',');
-  const separator = comma ? ';' : ',';
-  const number = (value: number): string =>
-    Number.isFinite(value) ? String(value).replace('.', comma ? ',' : '.') : '';
-  const text = (value: string): string => quoted(/^[=+\-@\t\r]/u.test(value) ? `'${value}` : value, separator);
+  const { text, number, row } = csvCells(locale);
   const { currency, routes, difference } = comparison;
   const heads = [
     'Account',
@@ -52,9 +49,5 @@ export function statementCsv(
     ...(phrase === '' ? [] : [remark('condition', `${phrase}.`)]),
     ...spread.warnings.map(({ sentence }) => remark('to look at', sentence)),
   ];
-  return `\uFEFF${[heads.map(text), ...rows, total, ...remarks].map((row) => row.join(separator)).join('\r\n')}\r\n`;
-}
-
-function quoted(value: string, separator: string): string {
-  return value.includes(separator) || /["\r\n]/u.test(value) ? `"${value.replaceAll('"', '""')}"` : value;
+  return `${byteOrderMark}${[heads.map(text), ...rows, total, ...remarks].map(row).join('')}`;
 }

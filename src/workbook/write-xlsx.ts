@@ -1,68 +1,103 @@
 import ExcelJS from 'exceljs';
-import type { Cell, NumberForm, SheetPlan, WorkbookPlan } from './plan.ts';
-
-const formats: Readonly<Record<NumberForm, string>> = {
-  money: '#,##0.00',
-  'whole money': '#,##0',
-  quantity: '#,##0.0000',
-};
-
-/** As many characters as a cell holds; a spreadsheet calls a file with more damaged (ECMA-376 leaves it open, all programs agree). */
-const mostCharacters = 32_767;
+import type { Bounds } from '../kernel/expression/operation.ts';
+import { cellAddress, sheetReference } from './addresses.ts';
+import { brokenStyle, cellStyle } from './cell-styles.ts';
+import { cellText } from './cell-text.ts';
+import type { Cell, SheetPlan, WorkbookPlan } from './plan.ts';
+import { refuseDamage } from './refusals.ts';
 
 /**
- * Writes a plan as the bytes of an xlsx file: the only place that knows the library. It refuses what the library would let through:
- * numbers that are not finite, sheet names that a spreadsheet cuts short or cannot hold, and characters that XML does not allow.
+ * Writes a plan as the bytes of an xlsx file: with the writer of trials the only place that knows the library. Every formula carries the
+ * program's result, and the file asks to be worked out anew when it is opened. Sheets are locked but for the cells to type in, without a
+ * password. A plan that would make a damaged file is refused (thrown): it is a fault of the program.
  */
 export async function writeXlsx(plan: WorkbookPlan): Promise<Uint8Array> {
+  refuseDamage(plan);
   const book = new ExcelJS.Workbook();
-  refuseNames(plan.sheets.map((sheet) => sheet.name));
-  for (const sheet of plan.sheets) writeSheet(book, sheet);
-  return new Uint8Array(await book.xlsx.writeBuffer());
-}
-
-/** 1 to 31 characters, none of \ / ? * [ ] :, no apostrophe at an end, each once however it is capitalised. */
-function refuseNames(names: readonly string[]): void {
-  const met = new Set<string>();
-  for (const name of names) {
-    const isLegal = name.length >= 1 && name.length <= 31 && !/[\\/?*[\]:]|^'|'$/u.test(name);
-    if (!isLegal || met.has(name.toLowerCase())) throw new Error(`Not a sheet name: "${name}"`);
-    met.add(name.toLowerCase());
+  book.calcProperties.fullCalcOnLoad = true;
+  for (const sheet of plan.sheets) await writeSheet(book, sheet);
+  for (const { name, sheet, row, column } of plan.names) {
+    const [letters = '', digits = ''] = /^([A-Z]+)(\d+)$/u.exec(cellAddress(row, column))?.slice(1) ?? [];
+    book.definedNames.add(`${sheetReference(sheet)}!$${letters}$${digits}`, name);
   }
+  return new Uint8Array(await book.xlsx.writeBuffer({ zip: { compressionOptions: { level: 3 } } }));
 }
 
-function writeSheet(book: ExcelJS.Workbook, plan: SheetPlan): void {
-  const frozen = { views: [{ state: 'frozen' as const, ySplit: plan.frozenRows }] };
-  const sheet = book.addWorksheet(plan.name, plan.frozenRows > 0 ? frozen : {});
+async function writeSheet(book: ExcelJS.Workbook, plan: SheetPlan): Promise<void> {
+  const sheet = book.addWorksheet(plan.name);
+  const [columns, rows] = [Math.max(1, plan.columns.length), Math.max(1, plan.rows.length)];
+  if (plan.frozenRows > 0 || plan.frozenColumns !== undefined)
+    sheet.views = [{ state: 'frozen', ySplit: plan.frozenRows, xSplit: plan.frozenColumns ?? 0 }];
+  sheet.pageSetup = {
+    orientation: 'landscape',
+    paperSize: 9,
+    fitToPage: true,
+    fitToWidth: 1,
+    fitToHeight: 0,
+    printArea: `A1:${cellAddress(rows, columns)}`,
+    ...(plan.frozenRows > 0 ? { printTitlesRow: `1:${String(plan.frozenRows)}` } : {}),
+  };
   plan.columns.forEach(({ width }, place) => {
     sheet.getColumn(place + 1).width = width;
   });
   plan.rows.forEach((row, r) => {
     row.forEach((cell, c) => {
-      writeCell(sheet.getCell(r + 1, c + 1), cell);
+      if (cell.kind !== 'empty') writeCell(sheet, sheet.getCell(r + 1, c + 1), cell);
     });
   });
-}
-
-function writeCell(target: ExcelJS.Cell, cell: Cell): void {
-  if (cell.kind === 'empty') return;
-  if (cell.strong === true) target.font = { bold: true };
-  if (cell.kind === 'number') {
-    if (!Number.isFinite(cell.value)) throw new Error('A number that is not finite cannot stand in a workbook');
-    target.value = cell.value;
-    target.numFmt = formats[cell.form];
-    return;
+  for (const { png, width, height, row, column } of plan.pictures ?? []) {
+    const image = book.addImage({ buffer: png.buffer as ExcelJS.Buffer, extension: 'png' });
+    sheet.addImage(image, { tl: { col: column - 1, row: row - 1 }, ext: { width, height } });
   }
-  target.value = cellText(cell.text);
+  await sheet.protect('', { formatColumns: true, formatRows: true, sort: true, autoFilter: true });
 }
 
-/**
- * A text cell is stored as text, so a leading "=" is shown and never reckoned. Control characters, halves of pairs and non-characters
- * are not XML. "_x0041_" would be read as "A" (ECMA-376, ST_Xstring): its underscore is written in the same way.
- */
-function cellText(text: string): string {
-  return text
-    .slice(0, mostCharacters)
-    .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|\p{Cs}/gu, '\uFFFD')
-    .replace(/_(?=x[0-9A-F]{4}_)/giu, '_x005F_');
+function writeCell(sheet: ExcelJS.Worksheet, target: ExcelJS.Cell, cell: Exclude<Cell, { kind: 'empty' }>): void {
+  target.style = cellStyle(cell, Number(target.col));
+  target.value = valueOf(cell);
+  if (cell.kind === 'entry' && cell.accepts !== undefined) accept(target, cell.accepts);
+  if (cell.kind === 'formula' && cell.look === 'verdict') markBroken(sheet, target.address);
+}
+
+function valueOf(cell: Exclude<Cell, { kind: 'empty' }>): ExcelJS.CellValue {
+  switch (cell.kind) {
+    case 'text':
+      return cellText(cell.text);
+    case 'number':
+      return cell.value;
+    case 'entry':
+      return typeof cell.value === 'string' ? cellText(cell.value) : cell.value;
+    case 'formula':
+      return { formula: cell.formula, result: cell.result as ExcelJS.CellFormulaValue['result'] & {} };
+  }
+}
+
+/** The spreadsheet refuses what is out of the bounds as it is typed; a bound that must not be reached is refused by the formula beside it. */
+function accept(
+  target: ExcelJS.Cell,
+  { bounds, sentence }: { readonly bounds: Bounds; readonly sentence: string },
+): void {
+  const [low, high] = [bounds.least ?? bounds.above, bounds.most ?? bounds.below].map((digits) =>
+    digits === undefined ? undefined : Number(digits),
+  );
+  const words = {
+    allowBlank: true,
+    showErrorMessage: true,
+    errorTitle: 'Not possible',
+    // As many characters as such a sentence may have (ECMA-376-1:2016, part 1, 18.3.1.32, length of "error").
+    error: cellText(sentence).slice(0, 225),
+  };
+  const test = { type: 'decimal' as const, ...words };
+  if (low !== undefined && high !== undefined)
+    target.dataValidation = { ...test, operator: 'between', formulae: [low, high] };
+  else if (low !== undefined) target.dataValidation = { ...test, operator: 'greaterThanOrEqual', formulae: [low] };
+  else if (high !== undefined) target.dataValidation = { ...test, operator: 'lessThanOrEqual', formulae: [high] };
+}
+
+function markBroken(sheet: ExcelJS.Worksheet, address: string): void {
+  const formula = `IF(ISERROR(${address}),TRUE,ISNUMBER(SEARCH("broken",${address})))`;
+  sheet.addConditionalFormatting({
+    ref: address,
+    rules: [{ type: 'expression', priority: 1, formulae: [formula], style: brokenStyle }],
+  });
 }

@@ -171,10 +171,11 @@ describe('the menu', () => {
   it('sends its commands to the screen', async () => {
     await launch();
 
-    for (const id of ['open', 'save', 'save-as', 'demonstration', 'undo', 'redo']) await driver.clickMenu(id);
+    for (const id of ['open', 'save', 'save-as', 'save-workbook', 'demonstration', 'undo', 'redo'])
+      await driver.clickMenu(id);
 
     const received = await driver.page.locator('li').allTextContents();
-    expect(received).toEqual(['open', 'save', 'save-as', 'demonstration', 'undo', 'redo']);
+    expect(received).toEqual(['open', 'save', 'save-as', 'save-workbook', 'demonstration', 'undo', 'redo']);
   });
 
   it('quits', async () => {

@@ -44,16 +44,25 @@ describe('the menu', () => {
     },
   );
 
-  it.each(['new-case', 'open', 'save', 'save-as', 'demonstration', 'undo', 'redo', 'print', 'preferences', 'about'])(
-    'sends %s to the window it is used in',
-    (command) => {
-      const { click, done } = menu('linux');
+  it.each([
+    'new-case',
+    'open',
+    'save',
+    'save-as',
+    'save-workbook',
+    'demonstration',
+    'undo',
+    'redo',
+    'print',
+    'preferences',
+    'about',
+  ])('sends %s to the window it is used in', (command) => {
+    const { click, done } = menu('linux');
 
-      click(command);
+    click(command);
 
-      expect(done).toEqual([['send', command, 3]]);
-    },
-  );
+    expect(done).toEqual([['send', command, 3]]);
+  });
 
   it('holds Quit in the File menu, except on a Mac, where it stands in the first', () => {
     expect(menu('linux').all.some((item) => item.role === 'quit')).toBe(true);
