@@ -24,16 +24,16 @@ export function planVerdict(
   doubts: PlanDoubts,
   currency: string,
   locale: string,
-  /** What is drawn is left out where it stands beside the paragraph. */
-  { drawingStandsBeside = false }: { readonly drawingStandsBeside?: boolean } = {},
+  /** What is drawn, and bad years, are left out where they stand beside the paragraph. */
+  { trialsStandBeside = false }: { readonly trialsStandBeside?: boolean } = {},
 ): string {
   return [
     spentSentence(results, currency, locale),
     estimateSentence(results, doubts, locale),
     ...typedSentences(results),
     returnSentence(results, currency, locale),
-    sureSentence(results, doubts, currency, locale, drawingStandsBeside),
-    badYearSentence(doubts.trials, currency, locale),
+    sureSentence(results, doubts, currency, locale, trialsStandBeside),
+    trialsStandBeside ? '' : badYearSentence(doubts.trials, currency, locale),
     undoSentence(results, doubts, locale),
     ...conditions(results),
   ]
@@ -114,13 +114,13 @@ function sureSentence(
   { trials }: PlanDoubts,
   currency: string,
   locale: string,
-  drawingStandsBeside: boolean,
+  trialsStandBeside: boolean,
 ): string {
   if (trials === null) return '';
   const middle = trials.results[0]?.percentiles[toldPercentiles.indexOf(50)] ?? NaN;
   const isLeftOut = estimate !== null && !trials.drawn.some(({ id }) => id === estimateId);
   const what = [
-    ...(drawingStandsBeside ? [] : [drawingPhrase(trials, locale)]),
+    ...(trialsStandBeside ? [] : [drawingPhrase(trials, locale)]),
     ...(isLeftOut ? ['the range of the estimate not among it'] : []),
   ];
   const whose = trials.isUsual

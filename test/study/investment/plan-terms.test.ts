@@ -5,6 +5,7 @@ import { npvId } from '../../../src/study/investment/npv-id.ts';
 import { planResults } from '../../../src/study/investment/plan-results.ts';
 import { type OpenCase, openCase } from '../../../src/study/open-case.ts';
 import { sensitivity } from '../../../src/study/sensitivity.ts';
+import { uncertainty } from '../../../src/study/uncertainty/uncertainty.ts';
 import { usualUncertainty } from '../../../src/study/uncertainty/usual-uncertainty.ts';
 import { planVerdict } from '../../../src/wording/plan-verdict.ts';
 
@@ -141,6 +142,19 @@ describe('tonnes gained or lost', () => {
 
     expect(Number.isNaN(npv(open))).toBe(true);
     expect(open.gaps).toEqual([expect.objectContaining({ kind: 'no figure', id: 'investment.margin' })]);
+  });
+});
+
+describe('the verdict beside the trials', () => {
+  it('leaves out what is drawn and the bad years, which stand there, and nothing else', () => {
+    const open = opened(mill);
+    const doubts = { swings: sensitivity(open, npvId).judged, trials: uncertainty(open, npvId, { trials: 1024 }) };
+    const told = (trialsStandBeside: boolean): string =>
+      planVerdict(planResults(open)!, doubts, 'EUR', 'en', { trialsStandBeside });
+
+    expect(told(false)).toMatch(/drawn anew each year.*Its worst year of operation/u);
+    expect(told(true)).not.toMatch(/drawn anew each year|worst year/u);
+    expect(told(true)).toMatch(/it ends above nothing in \d+ of 100.*What could undo it/u);
   });
 });
 
