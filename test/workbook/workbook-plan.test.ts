@@ -71,6 +71,11 @@ describe('the workbook of a case', () => {
       expect(rows[2]?.[0], name).toMatchObject({ kind: 'formula', formula: 'check_words', look: 'verdict' });
   });
 
+  it('is written with every check kept', () => {
+    for (const book of [plan, withPlan])
+      expect(resultOf(sheetOf(book, 'Checks').rows[7]?.[2])).toBe('Every check is kept');
+  });
+
   it('states every account as the program does', () => {
     const comparison = compare(open);
     comparison.difference.accounts.forEach((account, place) => {

@@ -4,20 +4,21 @@ import { firstRow, firstYearColumn, valueColumn } from '../model/geometry.ts';
 import type { ModelCells } from '../model/model-cells.ts';
 import type { CheckRow } from './check-row.ts';
 
-/** Every quantity of a sheet of calculation can be worked out: the errors on it are counted. */
-export function errorChecks(cells: ModelCells): readonly CheckRow[] {
-  return cells.layout.calculation.map(({ name, title, rows }): CheckRow => {
+/**
+ * How many quantities of all sheets of calculation cannot be worked out. It is told and no check: a branch that is not taken may fail, and
+ * harms nothing. What is made of an error shows in the checks of sums.
+ */
+export function errorCount(cells: ModelCells): CheckRow['offBy'] {
+  const parts = cells.layout.calculation.map(({ name, rows }) => {
     const [first, last] = [firstRow, firstRow + rows.length - 1].map((row) => cellAddress(row, valueColumn));
     const range = `${sheetReference(name)}!${first ?? ''}:${last ?? ''}`;
-    const errors = rows.filter((row) => row.kind === 'node' && typeof cells.result(row.index) !== 'number');
-    return {
-      label: 'Every quantity can be worked out',
-      where: title,
-      // What stands there and is no number is an error.
-      offBy: { formula: `COUNTA(${range})-COUNT(${range})`, result: errors.length },
-      measure: { formula: '0', result: 0 },
-    };
+    // What stands there and is no number is an error.
+    return `COUNTA(${range})-COUNT(${range})`;
   });
+  const errors = cells.layout.calculation.flatMap(({ rows }) =>
+    rows.filter((row) => row.kind === 'node' && typeof cells.result(row.index) !== 'number'),
+  );
+  return { formula: parts.join('+'), result: errors.length };
 }
 
 /** The net present value by the spreadsheet's own function, against that of the model. */

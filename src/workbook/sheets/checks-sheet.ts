@@ -4,7 +4,7 @@ import { type CheckRow, isKept, tolerance } from '../checks/check-row.ts';
 import { modelChecks } from '../checks/model-checks.ts';
 import { type ProgramCheck, programChecks } from '../checks/program-checks.ts';
 import { type Verdict, brokenWords, keptWords, verdictOf } from '../checks/verdict.ts';
-import { errorChecks, presentValueCheck } from '../checks/workbook-checks.ts';
+import { errorCount, presentValueCheck } from '../checks/workbook-checks.ts';
 import { firstRow, inputColumns } from '../model/geometry.ts';
 import type { ModelCells } from '../model/model-cells.ts';
 import type { Cell, CellName, SheetPlan } from '../plan.ts';
@@ -18,11 +18,12 @@ export interface ChecksSheet {
 }
 
 const columns = { offBy: 3, measure: 4, kept: 5, exported: 7 } as const;
-/** Rows before the first check: the tolerance, the count of changed inputs, all checks at once, and a space. */
-const factRows = 5;
+/** Rows before the first check: the tolerance, the count of changed inputs, all checks at once and in words, errors, and a space. */
+const factRows = 6;
 
 export function checksSheet(cells: ModelCells, name: string): ChecksSheet {
-  const laws = [...modelChecks(cells, name), ...presentValueCheck(cells, name), ...errorChecks(cells)];
+  const laws = [...modelChecks(cells, name), ...presentValueCheck(cells, name)];
+  const errors = errorCount(cells);
   const results = programChecks(cells, name);
   const verdict = verdictOf(cells.layout, laws.every(isKept));
   const start = firstRow + factRows;
@@ -37,6 +38,7 @@ export function checksSheet(cells: ModelCells, name: string): ChecksSheet {
       empty,
       formula(`IF(${verdict.allName}=1,"${keptWords}","${brokenWords}")`, verdict.words, 'as typed', 'verdict'),
     ],
+    [text('Quantities that cannot be worked out'), empty, formula(errors.formula, errors.result, 'whole')],
     [],
   ];
   const sheet = framed({
@@ -85,7 +87,7 @@ function lawRow(law: CheckRow, row: number, verdict: Verdict): readonly Cell[] {
   ];
 }
 
-/** Once an input is changed here, the program's results are those of another case and bind no more. */
+/** Once an input is changed here, the program's results are those of another case and bind no more; an error is one all the same. */
 function resultRow(
   { label, where, formula: link, exported }: ProgramCheck,
   row: number,
@@ -95,7 +97,7 @@ function resultRow(
   return [
     text(`${label}: as the program has it, while no input is changed`),
     text(where),
-    formula(`IF(${verdict.changedName}=0,${link}-${written},0)`, 0, 'quantity'),
+    formula(`IF(${verdict.changedName}=0,${link}-${written},${link}-${link})`, 0, 'quantity'),
     formula(`ABS(${written})`, Math.abs(exported), 'quantity'),
     ...keptCells(row, true, verdict),
     number(exported, 'quantity', 'program'),

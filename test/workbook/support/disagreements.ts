@@ -47,7 +47,9 @@ const place = ({ sheet, row, column }: CellPlace): string => `${sheet}, row ${St
 function scalesOf(open: OpenCase): ReadonlyMap<string, number> {
   const { graph } = open.model;
   const terms = largestTerms(graph, evaluateFloat(floatProgram(graph)));
-  return new Map([...modelLayout(open, new SheetNames()).places].map(([index, at]) => [place(at), terms[index] ?? 0]));
+  // A choice whose other branch cannot be worked out has no largest term: it is held to a billionth of itself.
+  const scaleOf = (index: number): number => (Number.isFinite(terms[index]) ? (terms[index] ?? 0) : 0);
+  return new Map([...modelLayout(open, new SheetNames()).places].map(([index, at]) => [place(at), scaleOf(index)]));
 }
 
 /** A check stands beside what it is measured by. */
