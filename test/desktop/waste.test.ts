@@ -149,7 +149,7 @@ describe('the page of waste and carbon', () => {
   it('copies the table as cells, without asking for a permission', async () => {
     await launch();
 
-    await driver.page.getByRole('button', { name: 'Copy as cells' }).click();
+    await driver.page.getByRole('region', { name: 'Carbon' }).getByRole('button', { name: 'Copy as cells' }).click();
 
     // The system's clipboard may take its time on a busy machine.
     await expect.poll(() => driver.page.getByRole('button', { name: 'Copied' }).count(), { timeout: 3000 }).toBe(1);

@@ -2,7 +2,8 @@ import { publicClaimCaution } from '../../wording/claim-caution-sentence.ts';
 import { type Markup, element } from './markup.ts';
 import type { PaperFacts } from './paper-facts.ts';
 
-const mostTold = 2;
+// The page is one sheet: what is to be looked at is told as far as there is room, and the rest counted.
+const roomForLetters = 210;
 
 /** What must be known to read the page rightly: basis, what is left out, and what to look at. */
 export function closingWords({ spread, plan, footprint }: PaperFacts): Markup {
@@ -20,8 +21,9 @@ export function closingWords({ spread, plan, footprint }: PaperFacts): Markup {
 }
 
 function looks(sentences: readonly string[]): string {
+  const told = sentences.filter((_, place) => sentences.slice(0, place + 1).join(' ').length <= roomForLetters);
+  const more = sentences.length - told.length;
   if (sentences.length === 0) return '';
-  const told = sentences.slice(0, mostTold).join(' ');
-  const more = sentences.length - mostTold;
-  return `To look at: ${told}${more > 0 ? ` And ${String(more)} more in the full report.` : ''}`;
+  if (told.length === 0) return `${String(more)} things to look at stand in the full report.`;
+  return `To look at: ${told.join(' ')}${more > 0 ? ` And ${String(more)} more in the full report.` : ''}`;
 }
