@@ -1,4 +1,5 @@
 import type { InputView } from '../../../src/index.ts';
+import { blankInput } from '../../fields/blank-input.ts';
 import { inMillions } from './million-figures.ts';
 
 /** A figure of the plan that somebody may give: where it stands and in what. */
@@ -17,7 +18,7 @@ export interface PlanFigure {
  */
 export function planFigureView(inputs: Readonly<Record<string, InputView>>, figure: PlanFigure): InputView {
   const input = Object.hasOwn(inputs, figure.id) ? inputs[figure.id] : undefined;
-  const view = input ?? blank(figure);
+  const view = input ?? blankInput({ id: figure.id, label: figure.label, unit: figure.unit });
   const isPoint = view.low === view.high;
   return {
     ...view,
@@ -25,23 +26,5 @@ export function planFigureView(inputs: Readonly<Record<string, InputView>>, figu
     where: '',
     ...(isPoint ? { low: null, high: null } : {}),
     ...(figure.isMoney ? { value: inMillions(view.value) } : {}),
-  };
-}
-
-function blank({ id, label, unit }: PlanFigure): InputView {
-  return {
-    id,
-    label,
-    where: '',
-    value: '',
-    unit,
-    low: null,
-    high: null,
-    allowed: {},
-    status: 'none',
-    source: '',
-    note: '',
-    touched: false,
-    usual: null,
   };
 }
